@@ -1,0 +1,76 @@
+import type { Matrix } from "./matrix.ts";
+
+/** A pair of whole micrometres. */
+export type Vector = readonly [x: number, y: number];
+
+/** Width and height in whole micrometres. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * The translations of a repeat: every point of the pattern recurs at i·a + j·b.
+ * `block` is the smallest upright rectangle that repeats straight (µm).
+ */
+export interface Lattice {
+  readonly a: Vector;
+  readonly b: Vector;
+  readonly block: Size;
+}
+
+/**
+ * How a repeat lays its unit out: the cell's translations, and the operations that complete the cell from
+ * the unit (the identity first). Operations of a mirror repeat are whole-number matrices, so copies are exact.
+ */
+export interface Arrangement {
+  /** What the designer fills (µm). */
+  readonly unit: Size;
+  readonly lattice: Lattice;
+  readonly operations: readonly Matrix[];
+}
+
+/** Remainder that is never negative. */
+export const modulo = (n: number, d: number): number => n - d * Math.floor(n / d);
+
+/** Offsets of all cells of the lattice whose origin lies in one block, the block's own corner first. */
+export function cellsInBlock(lattice: Lattice): Vector[] {
+  const { a, b, block } = lattice;
+  const seen = new Set<string>();
+  const cells: Vector[] = [];
+  const count = Math.round((block.width * block.height) / Math.abs(a[0] * b[1] - a[1] * b[0]));
+  for (let i = 0; i < count && cells.length < count; i++)
+    for (let j = 0; j < count && cells.length < count; j++) {
+      const x = modulo(i * a[0] + j * b[0], block.width);
+      const y = modulo(i * a[1] + j * b[1], block.height);
+      const key = `${x},${y}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      cells.push([x, y]);
+    }
+  return cells;
+}
+
+/**
+ * Every translation of the lattice that can bring a box of the given half-extents at `from` onto one at `to`:
+ * all t with |from + t - to| within (reachX, reachY) on each axis.
+ */
+export function translationsWithin(
+  lattice: Lattice,
+  dx: number,
+  dy: number,
+  reachX: number,
+  reachY: number,
+): Vector[] {
+  const { block } = lattice;
+  const out: Vector[] = [];
+  for (const [cx, cy] of cellsInBlock(lattice)) {
+    const fromI = Math.ceil((dx - cx - reachX) / block.width);
+    const toI = Math.floor((dx - cx + reachX) / block.width);
+    const fromJ = Math.ceil((dy - cy - reachY) / block.height);
+    const toJ = Math.floor((dy - cy + reachY) / block.height);
+    for (let i = fromI; i <= toI; i++)
+      for (let j = fromJ; j <= toJ; j++) out.push([cx + i * block.width, cy + j * block.height]);
+  }
+  return out;
+}

@@ -1,0 +1,67 @@
+import type { Arrangement } from "../geometry/lattice.ts";
+import type { Motif, MotifUse } from "../motif/motif.ts";
+import type { ParamSpec } from "../params/param.ts";
+import type { PieceInfo, Use } from "../params/use.ts";
+import type { ExactMath } from "../seed/math.ts";
+import type { Random } from "../seed/random.ts";
+
+/** One motif where it stands: flipped, scaled, turned about its origin, then moved to (x, y). */
+export interface Placement {
+  /** Stable for a given seed, so that a hand adjustment can name it. */
+  readonly id: string;
+  /** Index into the tile's motifs. */
+  readonly motif: number;
+  /** Whole micrometres from the unit's upper left corner. */
+  readonly x: number;
+  readonly y: number;
+  /** Turns clockwise, 0 up to 1. */
+  readonly turn: number;
+  readonly scale: number;
+  /** Mirrored left to right before it is turned. */
+  readonly flip: boolean;
+}
+
+/** A drawn motif with its number in the tile's list. */
+export interface DrawnMotif {
+  readonly index: number;
+  readonly motif: Motif;
+}
+
+/** What a layout gets besides its parameters. */
+export interface LayoutTools {
+  /** Lattice and operations that the placements will be repeated under (µm). */
+  readonly arrangement: Arrangement;
+  /** The drawings of a motif, one for each variant; the same use gives the same drawings. */
+  readonly draw: (use: MotifUse) => readonly DrawnMotif[];
+  readonly random: Random;
+  readonly math: ExactMath;
+  /** To be awaited now and then: reports progress (0 to 1) and throws when the work was called off. */
+  readonly step: (done: number) => Promise<void>;
+}
+
+/** A layout piece: see {@link defineLayout}. */
+export interface LayoutPiece extends PieceInfo<ParamSpec> {
+  readonly kind: "layout";
+  readonly place: (
+    params: never,
+    tools: LayoutTools,
+  ) => readonly Placement[] | Promise<readonly Placement[]>;
+}
+
+declare const roleType: unique symbol;
+
+/** A layout put to use; `R` is every role that its motifs fill. */
+export interface LayoutUse<R extends string = string> extends Use {
+  /** For the types alone; never set. */
+  readonly [roleType]?: R;
+}
+
+/** Every role filled by any motif anywhere inside `T`. */
+export type RolesWithin<T> =
+  T extends MotifUse<infer R>
+    ? R
+    : T extends readonly (infer E)[]
+      ? RolesWithin<E>
+      : T extends object
+        ? { [K in keyof T]: RolesWithin<T[K]> }[keyof T]
+        : never;

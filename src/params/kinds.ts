@@ -1,0 +1,117 @@
+import { missingOption, outOfRange, unknownName, wrongType } from "../errors/catalogue.ts";
+import { type Length, toMm } from "../units/length.ts";
+import { type About, type HasDefault, type JsonSchema, makeParam, type Param } from "./param.ts";
+
+interface Range {
+  readonly min: number;
+  readonly max: number;
+}
+
+const param = <In, Out, A extends About<In>>(
+  about: A,
+  wanted: string,
+  schema: JsonSchema,
+  check: (value: unknown, where: string) => Out,
+): Param<In, Out, HasDefault<A>> => makeParam({ about, wanted, schema, check }, missingOption);
+
+function numeric(value: unknown, where: string, range: Range, wanted: string, whole: boolean): number {
+  if (typeof value !== "number" || !Number.isFinite(value) || (whole && !Number.isInteger(value)))
+    throw wrongType(where, value, wanted);
+  if (value < range.min || value > range.max) throw outOfRange(where, value, range, "");
+  return value + 0;
+}
+
+/** A length within a range in mm; the piece receives millimetres. */
+export function length<const A extends About<Length> & Range>(
+  about: A,
+): Param<Length, number, HasDefault<A>> {
+  const wanted = `a length from ${about.min} mm to ${about.max} mm`;
+  const schema = {
+    anyOf: [
+      { type: "number", minimum: about.min, maximum: about.max },
+      { type: "string", pattern: "^\\s*[+-]?(\\d+\\.?\\d*|\\.\\d+)\\s*(mm|cm|in)\\s*$" },
+    ],
+    "x-unit": "mm",
+  };
+  return param(about, wanted, schema, (value, where) => {
+    const mm = toMm(value as Length, where);
+    if (mm < about.min || mm > about.max) throw outOfRange(where, mm, about, "mm", "length-range");
+    return mm;
+  });
+}
+
+/** A number without a unit, within a range. */
+export function number<const A extends About<number> & Range>(
+  about: A,
+): Param<number, number, HasDefault<A>> {
+  const wanted = `a number from ${about.min} to ${about.max}`;
+  const schema = { type: "number", minimum: about.min, maximum: about.max };
+  return param(about, wanted, schema, (v, where) => numeric(v, where, about, wanted, false));
+}
+
+/** A whole number within a range. */
+export function integer<const A extends About<number> & Range>(
+  about: A,
+): Param<number, number, HasDefault<A>> {
+  const wanted = `a whole number from ${about.min} to ${about.max}`;
+  const schema = { type: "integer", minimum: about.min, maximum: about.max };
+  return param(about, wanted, schema, (v, where) => numeric(v, where, about, wanted, true));
+}
+
+/** A share of a whole, 0 to 1. */
+export function share<const A extends About<number>>(about: A): Param<number, number, HasDefault<A>> {
+  return number({ ...about, min: 0, max: 1 }) as Param<number, number, HasDefault<A>>;
+}
+
+/** An angle in turns (0.25 is a quarter turn), -1 to 1. */
+export function turns<const A extends About<number>>(about: A): Param<number, number, HasDefault<A>> {
+  const range = { min: -1, max: 1 };
+  const wanted = "an angle in turns from -1 to 1 (0.25 is a quarter)";
+  const schema = { type: "number", minimum: -1, maximum: 1, "x-unit": "turn" };
+  return param(about, wanted, schema, (v, where) => numeric(v, where, range, wanted, false));
+}
+
+/** Yes or no. */
+export function flag<const A extends About<boolean>>(about: A): Param<boolean, boolean, HasDefault<A>> {
+  return param(about, "true or false", { type: "boolean" }, (value, where) => {
+    if (typeof value !== "boolean") throw wrongType(where, value, "true or false");
+    return value;
+  });
+}
+
+/** Text of at most `max` characters. */
+export function text<const A extends About<string> & { readonly max: number }>(
+  about: A,
+): Param<string, string, HasDefault<A>> {
+  const wanted = `text of at most ${about.max} characters`;
+  return param(about, wanted, { type: "string", maxLength: about.max }, (value, where) => {
+    if (typeof value !== "string" || value.length > about.max) throw wrongType(where, value, wanted);
+    return value;
+  });
+}
+
+/** One of a few names. */
+export function choice<const C extends string, const A extends About<C> & { readonly of: readonly C[] }>(
+  about: A & { readonly of: readonly C[] },
+): Param<C, C, HasDefault<A>> {
+  const wanted = `one of ${about.of.map((name) => `"${name}"`).join(", ")}`;
+  return param(about, wanted, { enum: about.of }, (value, where) => {
+    if (typeof value !== "string") throw wrongType(where, value, wanted);
+    if (!about.of.includes(value as C)) throw unknownName(where, "choice", value, about.of);
+    return value as C;
+  });
+}
+
+/** Any of several kinds: the first whose `when` says yes to the value reads it. */
+export function either<In, Out, const A extends About<In>>(
+  about: A,
+  wanted: string,
+  ways: readonly { readonly when: (value: unknown) => boolean; readonly as: Param<In, Out> }[],
+): Param<In, Out, HasDefault<A>> {
+  const schema = { anyOf: ways.map((way) => way.as.schema) };
+  return param(about, wanted, schema, (value, where) => {
+    const way = ways.find((candidate) => candidate.when(value));
+    if (!way) throw wrongType(where, value, wanted);
+    return way.as.read(value, where);
+  });
+}
