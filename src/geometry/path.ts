@@ -96,3 +96,19 @@ export function areaOf(path: Path): number {
   });
   return sum / 20;
 }
+
+/** Whether a value from outside is a sound path: whole curves, whole numbers, within 100 m of the origin. */
+export function isPath(value: unknown): value is Path {
+  if (typeof value !== "object" || value === null) return false;
+  const { points, contours } = value as Partial<Path>;
+  if (!(points instanceof Int32Array) || !Array.isArray(contours)) return false;
+  let curves = 0;
+  for (const count of contours as unknown[]) {
+    if (typeof count !== "number" || !Number.isInteger(count) || count < 1) return false;
+    curves += count;
+  }
+  return curves * CURVE === points.length && points.every((v) => v >= -FARTHEST && v <= FARTHEST);
+}
+
+/** Farthest coordinate taken, in µm (100 m), so that sums of a few stay within 32 bits. */
+const FARTHEST = 100_000_000;

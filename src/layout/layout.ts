@@ -56,12 +56,11 @@ export interface LayoutUse<R extends string = string> extends Use {
   readonly [roleType]?: R;
 }
 
-/** Every role filled by any motif anywhere inside `T`. */
-export type RolesWithin<T> =
-  T extends MotifUse<infer R>
-    ? R
-    : T extends readonly (infer E)[]
-      ? RolesWithin<E>
-      : T extends object
-        ? { [K in keyof T]: RolesWithin<T[K]> }[keyof T]
-        : never;
+/** `T` with every motif inside it filling the roles `R`: lets the types collect the roles of a layout's motifs. */
+export type WithRoles<T, R extends string> = T extends MotifUse
+  ? MotifUse<R>
+  : T extends readonly (infer E)[]
+    ? readonly WithRoles<E, R>[]
+    : T extends object
+      ? { readonly [K in keyof T]: WithRoles<T[K], R> }
+      : T;

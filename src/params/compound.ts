@@ -75,3 +75,12 @@ export function schemaOf(spec: ParamSpec): JsonSchema {
     additionalProperties: false,
   };
 }
+
+/** A parameter that may be left out without any default: the piece then receives undefined. */
+export function optional<In, Out>(param: Param<In, Out>): Param<In, Out | undefined, true> {
+  return {
+    optional: true,
+    read: (value, where) => (value === undefined ? undefined : param.read(value, where)),
+    schema: param.schema,
+  };
+}

@@ -102,16 +102,18 @@ export function choice<const C extends string, const A extends About<C> & { read
   });
 }
 
-/** Any of several kinds: the first whose `when` says yes to the value reads it. */
-export function either<In, Out, const A extends About<In>>(
+/** One number, or a pair [least, most]; the piece receives the pair. */
+export function span<const A extends About<number | readonly [number, number]> & Range>(
   about: A,
-  wanted: string,
-  ways: readonly { readonly when: (value: unknown) => boolean; readonly as: Param<In, Out> }[],
-): Param<In, Out, HasDefault<A>> {
-  const schema = { anyOf: ways.map((way) => way.as.schema) };
+): Param<number | readonly [number, number], readonly [number, number], HasDefault<A>> {
+  const wanted = `a number from ${about.min} to ${about.max}, or a pair [least, most] of them`;
+  const one = { type: "number", minimum: about.min, maximum: about.max };
+  const schema = { anyOf: [one, { type: "array", items: one, minItems: 2, maxItems: 2 }] };
   return param(about, wanted, schema, (value, where) => {
-    const way = ways.find((candidate) => candidate.when(value));
-    if (!way) throw wrongType(where, value, wanted);
-    return way.as.read(value, where);
+    const pair: readonly unknown[] = Array.isArray(value) ? value : [value, value];
+    if (pair.length !== 2) throw wrongType(where, value, wanted);
+    const [low, high] = pair.map((v) => numeric(v, where, about, wanted, false)) as [number, number];
+    if (low > high) throw wrongType(where, value, `${wanted} (the least first)`);
+    return Object.freeze([low, high] as const);
   });
 }

@@ -21,3 +21,11 @@ export function gcd(a: number, b: number): number {
   while (y > 0) [x, y] = [y, x % y];
   return x;
 }
+
+/** The nearest lengths below and above (µm) that are whole µm and whole pixels at `dpi`, nearest first. */
+export function nearestWholeLengths(um: number, dpi: number): readonly number[] {
+  const step = wholePixelStep(dpi);
+  const below = Math.floor(um / step) * step;
+  const pair = below > 0 ? [below, below + step] : [below + step];
+  return pair.sort((p, q) => Math.abs(p - um) - Math.abs(q - um) || p - q);
+}

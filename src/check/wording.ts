@@ -1,0 +1,9 @@
+import type { Finding } from "./finding.ts";
+
+/** A finding as one line for a person. */
+export function sayFinding(finding: Finding): string {
+  const { severity, rule, role, colorway, measured, limit, unit, fix } = finding;
+  const place = [colorway && `colorway ${colorway}`, role && `role ${role}`].filter(Boolean).join(", ");
+  const range = `${measured}${unit ? ` ${unit}` : ""} where ${limit} is wanted`;
+  return `${severity}: ${place ? `${place}: ` : ""}${range}; ${fix} [${rule}]`;
+}

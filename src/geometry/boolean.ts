@@ -1,0 +1,114 @@
+import paper from "paper/dist/paper-core.js";
+import { pathOfRings, ringsArea, ringsPerimeter, subtractRings, uniteRings } from "./clip.ts";
+import { flatten, type Ring } from "./flatten.ts";
+import { reversePath } from "./matrix.ts";
+import { areaOf, CURVE, eachContour, emptyPath, joinPaths, type Path } from "./path.ts";
+
+/** How finely curves are flattened for the polygon engine that checks the Bézier engine (µm). */
+const CHECK_TOLERANCE = 2;
+
+/** Contours smaller than this are rounding dust (µm²: a hundredth of a millimetre squared). */
+const DUST = 100;
+
+/** Scale between our µm and the millimetres in which paper's own tolerances are at home. */
+const PER_MM = 1000;
+
+/** A scope of our own, so that a program that uses paper itself is left alone. Made at the first boolean. */
+let scope: paper.PaperScope | undefined;
+function paperScope(): paper.PaperScope {
+  if (!scope) {
+    scope = new paper.PaperScope() as paper.PaperScope;
+    scope.setup([1, 1] as unknown as paper.Size);
+    scope.settings.insertItems = false;
+  }
+  scope.activate();
+  return scope;
+}
+
+/**
+ * The union of paths: no contour crosses itself or another, outer contours positive, holes negative.
+ * Béziers are kept. The result's area is held against a polygon engine's; where they disagree, the polygons
+ * (within 2 µm) are returned instead, so a wrong outline is never passed on.
+ */
+export function unite(paths: readonly Path[]): Path {
+  const all = joinPaths(paths);
+  if (all.contours.length === 0) return emptyPath;
+  const rings = flatten(all, CHECK_TOLERANCE);
+  const wanted = uniteRings(rings);
+  // Nothing overlaps when the union has the same contours and the same area: keep the author's own points.
+  const signed = ringsArea(rings);
+  if (wanted.length === rings.length && agrees(Math.abs(signed), wanted))
+    return signed < 0 ? reversePath(all) : all;
+  return checked(() => fromPaper(toPaper(all).unite(undefined as never, { insert: false })), wanted);
+}
+
+/** `path` without what `cut` covers; Béziers kept, checked like {@link unite}. Both must be united already. */
+export function subtract(path: Path, cut: Path): Path {
+  if (path.contours.length === 0 || cut.contours.length === 0) return path;
+  const before = flatten(path, CHECK_TOLERANCE);
+  const wanted = subtractRings(before, flatten(cut, CHECK_TOLERANCE));
+  if (wanted.length === before.length && agrees(ringsArea(before), wanted)) return path;
+  return checked(() => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })), wanted);
+}
+
+function checked(work: () => Path, wanted: readonly Ring[]): Path {
+  const path = work();
+  return agrees(ringsArea(flatten(path, CHECK_TOLERANCE)), wanted) ? path : pathOfRings(wanted);
+}
+
+/** Areas agree when they differ by less than the flattening can explain. */
+function agrees(area: number, wanted: readonly Ring[]): boolean {
+  const slack = CHECK_TOLERANCE * ringsPerimeter(wanted) + DUST;
+  return Math.abs(area - ringsArea(wanted)) <= slack;
+}
+
+function toPaper(path: Path): paper.CompoundPath {
+  const { CompoundPath, Path: PaperPath, Segment, Point } = paperScope();
+  const p = path.points;
+  const children: paper.Path[] = [];
+  eachContour(path, (from, to) => {
+    const segments: paper.Segment[] = [];
+    for (let i = from; i < to; i += CURVE) {
+      const last = i === from ? to - CURVE : i - CURVE;
+      const [x, y] = [p[i]! / PER_MM, p[i + 1]! / PER_MM];
+      segments.push(
+        new Segment(
+          new Point(x, y),
+          new Point(p[last + 4]! / PER_MM - x, p[last + 5]! / PER_MM - y),
+          new Point(p[i + 2]! / PER_MM - x, p[i + 3]! / PER_MM - y),
+        ),
+      );
+    }
+    children.push(new PaperPath({ segments, closed: true, insert: false }));
+  });
+  return new CompoundPath({ children, fillRule: "nonzero", insert: false });
+}
+
+function fromPaper(item: paper.PathItem): Path {
+  const um = (mm: number): number => Math.round(mm * PER_MM) + 0;
+  const parts = (item.children ?? [item]) as paper.Path[];
+  const kept: Path[] = [];
+  for (const part of parts) {
+    const points: number[] = [];
+    const { segments } = part;
+    segments.forEach((segment, i) => {
+      const next = segments[(i + 1) % segments.length]!;
+      const curve = [
+        um(segment.point.x),
+        um(segment.point.y),
+        um(segment.point.x + segment.handleOut.x),
+        um(segment.point.y + segment.handleOut.y),
+        um(next.point.x + next.handleIn.x),
+        um(next.point.y + next.handleIn.y),
+      ];
+      const end = [um(next.point.x), um(next.point.y)];
+      const still = [0, 2, 4].every((k) => curve[k] === end[0] && curve[k + 1] === end[1]);
+      if (!still) points.push(...curve);
+    });
+    const contour = { points: Int32Array.from(points), contours: [points.length / CURVE] };
+    if (points.length > 0 && Math.abs(areaOf(contour)) >= DUST) kept.push(contour);
+  }
+  if (kept.length === 0) return emptyPath;
+  const path = joinPaths(kept);
+  return areaOf(path) < 0 ? reversePath(path) : path;
+}

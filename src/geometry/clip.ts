@@ -1,0 +1,67 @@
+import { Clipper, FillRule, type Path64, type Paths64 } from "clipper2-ts";
+import type { Path } from "./path.ts";
+import { type Ring, ringArea } from "./flatten.ts";
+
+/** Rings as Clipper reads them, rounded to whole µm: the engine itself does not round. */
+const toPaths64 = (rings: readonly Ring[]): Paths64 =>
+  rings.map((ring) => {
+    const out: Path64 = [];
+    for (let i = 0; i < ring.length; i += 2)
+      out.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });
+    return out;
+  });
+
+const fromPaths64 = (paths: Paths64): Ring[] =>
+  paths.map((path) => {
+    const ring = new Float64Array(path.length * 2);
+    path.forEach((point, i) => {
+      ring[2 * i] = Math.round(point.x);
+      ring[2 * i + 1] = Math.round(point.y);
+    });
+    return ring;
+  });
+
+/** Union of polygons, nonzero filling; outer rings come out positive, holes negative. */
+export const uniteRings = (rings: readonly Ring[]): Ring[] =>
+  fromPaths64(Clipper.union(toPaths64(rings), FillRule.NonZero));
+
+/** `rings` without what `cut` covers. */
+export const subtractRings = (rings: readonly Ring[], cut: readonly Ring[]): Ring[] =>
+  fromPaths64(Clipper.difference(toPaths64(rings), toPaths64(cut), FillRule.NonZero));
+
+/** What both sets of polygons cover. */
+export const intersectRings = (rings: readonly Ring[], other: readonly Ring[]): Ring[] =>
+  fromPaths64(Clipper.intersect(toPaths64(rings), toPaths64(other), FillRule.NonZero));
+
+/** Sum of the signed areas of rings (µm²). */
+export const ringsArea = (rings: readonly Ring[]): number =>
+  rings.reduce((sum, ring) => sum + ringArea(ring), 0);
+
+/** Length of all sides of rings (µm). */
+export function ringsPerimeter(rings: readonly Ring[]): number {
+  let sum = 0;
+  for (const ring of rings)
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const dx = ring[i]! - ring[j]!;
+      const dy = ring[i + 1]! - ring[j + 1]!;
+      sum += Math.sqrt(dx * dx + dy * dy);
+    }
+  return sum;
+}
+
+/** Polygons as a path of straight sides. */
+export function pathOfRings(rings: readonly Ring[]): Path {
+  const points: number[] = [];
+  const contours: number[] = [];
+  for (const ring of rings) {
+    const count = ring.length / 2;
+    if (count < 3) continue;
+    for (let i = 0; i < count; i++) {
+      const [x, y] = [ring[2 * i]!, ring[2 * i + 1]!];
+      const k = (i + 1) % count;
+      points.push(x, y, x, y, ring[2 * k]!, ring[2 * k + 1]!);
+    }
+    contours.push(count);
+  }
+  return { points: Int32Array.from(points), contours };
+}

@@ -1,0 +1,99 @@
+import { badInput, motifTooLarge } from "../errors/catalogue.ts";
+import { boxOf } from "../geometry/path.ts";
+import { motif } from "../motif/param.ts";
+import { list } from "../params/compound.ts";
+import { flag, integer, share, turns } from "../params/kinds.ts";
+import { defineLayout, type LayoutFactory } from "./define.ts";
+import type { LayoutTools, Placement } from "./layout.ts";
+
+const params = {
+  motifs: list(motif({ about: "A motif of the set." }), {
+    about: "The motifs, taken in turn along each row.",
+    min: 1,
+    max: 64,
+  }),
+  columns: integer({ about: "Motifs across the unit.", min: 1, max: 500 }),
+  rows: integer({ about: "Motifs down the unit.", min: 1, max: 500 }),
+  stagger: share({ about: "How far every second row is moved along, in columns.", default: 0 }),
+  shift: integer({
+    about: "How many motifs further each row starts in the list than the row above.",
+    min: 0,
+    max: 63,
+    default: 0,
+  }),
+  turns: list(turns({ about: "An angle in turns." }), {
+    about: "Angles taken in turn along each row: [0, 0.5] stands every second motif on its head.",
+    min: 1,
+    max: 64,
+    default: [0],
+  }),
+  turnShift: integer({
+    about: "How many angles further each row starts than the row above.",
+    min: 0,
+    max: 63,
+    default: 0,
+  }),
+  flipRows: flag({ about: "Whether motifs in every second row are mirrored.", default: false }),
+  overlap: flag({
+    about: "Whether motifs may be larger than their place, as scales and shells are.",
+    default: false,
+  }),
+};
+
+/** Sets motifs in even rows and columns: foulards, spots, scales, stripes of motifs. */
+export const set: LayoutFactory<typeof params> = defineLayout({
+  name: "sprigwright/set",
+  about: "Sets motifs in even rows and columns.",
+  params,
+  place: (options, tools) => {
+    const { columns, rows } = options;
+    const { unit } = tools.arrangement;
+    const drawn = options.motifs.map((use) => tools.draw(use));
+    if (!options.overlap) checkSizes(drawn.flat(), unit.width / columns, unit.height / rows);
+    checkStagger(options.stagger, rows);
+    const placements: Placement[] = [];
+    for (let row = 0; row < rows; row++)
+      for (let column = 0; column < columns; column++) {
+        const kind = drawn[(column + row * options.shift) % drawn.length]!;
+        const along = column + 0.5 + (row % 2 === 1 ? options.stagger : 0);
+        const turn = options.turns[(column + row * options.turnShift) % options.turns.length]!;
+        placements.push({
+          id: `r${row + 1}c${column + 1}`,
+          motif: tools.random.pick(kind).index,
+          x: Math.round((along / columns) * unit.width),
+          y: Math.round(((row + 0.5) / rows) * unit.height),
+          turn: turn - Math.floor(turn),
+          scale: 1,
+          flip: options.flipRows && row % 2 === 1,
+        });
+      }
+    return placements;
+  },
+});
+
+function checkSizes(
+  drawn: readonly ReturnType<LayoutTools["draw"]>[number][],
+  width: number,
+  height: number,
+): void {
+  for (const { motif } of drawn) {
+    const box = boxOf(motif.outline);
+    const [w, h] = [(box.maxX - box.minX) / 1000, (box.maxY - box.minY) / 1000];
+    if (w * h > (width / 1000) * (height / 1000) || Math.min(w, h) > Math.max(width, height) / 1000)
+      throw motifTooLarge(
+        `set > motifs > ${motif.name}`,
+        `it is ${w} x ${h} mm, its place only ${width / 1000} x ${height / 1000} mm`,
+        "draw it smaller, set fewer columns or rows, enlarge the repeat, or say overlap: true",
+      );
+  }
+}
+
+function checkStagger(stagger: number, rows: number): void {
+  if (stagger > 0 && rows % 2 === 1)
+    throw badInput(
+      "odd-rows",
+      "set > stagger",
+      `with ${rows} rows the last staggered row would meet an unstaggered one at the seam`,
+      `give an even number of rows: ${rows - 1 || 2} or ${rows + 1}`,
+    );
+}

@@ -1,0 +1,76 @@
+import { motif } from "../motif/param.ts";
+import { list, object, optional } from "../params/compound.ts";
+import { choice, flag, integer, length, number, share, span } from "../params/kinds.ts";
+import { defineLayout, type LayoutFactory } from "./define.ts";
+import { packTossed } from "./toss/pack.ts";
+
+const params = {
+  motifs: list(
+    object(
+      {
+        motif: motif({ about: "The motif to scatter." }),
+        share: number({
+          about: "How many of it against the others' shares, by number of motifs.",
+          min: 0.001,
+          max: 1000,
+          default: 1,
+        }),
+        scale: span({
+          about: "Size as a factor of the motif's own, or a range to draw it from.",
+          min: 0.05,
+          max: 20,
+          default: 1,
+        }),
+        gap: length({ about: "Room kept around it on top of the layout's gap.", min: 0, max: 200, default: 0 }),
+      },
+      { about: "A motif and how it is scattered." },
+    ),
+    { about: "What is scattered, in any order: the large ones are placed first.", min: 1, max: 64 },
+  ),
+  gap: length({
+    about: "Least distance between the real outlines of any two motifs, copies across the edges included.",
+    min: 0,
+    max: 500,
+    default: 2,
+  }),
+  density: choice({
+    about:
+      "How full the ground gets: airy (few, far apart), even (filled until nothing more fits), packed (then worked over to close the holes; slower).",
+    of: ["airy", "even", "packed"],
+    default: "even",
+  }),
+  count: optional(
+    integer({
+      about: "Exactly so many motifs in the unit, at the widest gap at which they fit.",
+      min: 1,
+      max: 20_000,
+    }),
+  ),
+  direction: choice({
+    about:
+      "Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (any).",
+    of: ["one-way", "two-way", "four-way", "tossed"],
+    default: "tossed",
+  }),
+  flip: flag({ about: "Whether motifs may also be mirrored.", default: false }),
+  spread: share({
+    about: "How strongly motifs of one kind keep away from each other, 0 (not at all) to 1.",
+    default: 0.9,
+  }),
+};
+
+/**
+ * Scatters motifs over the unit so that no two outlines, and no copies across any edge, come closer than the gap.
+ *
+ * @example toss({ gap: 2.5, motifs: [{ motif: pear({ height: 34 }), share: 1 }, { motif: leaf(), share: 2 }] })
+ */
+export const toss: LayoutFactory<typeof params> = defineLayout({
+  name: "sprigwright/toss",
+  about: "Scatters motifs over the unit with an exact gap between their outlines.",
+  params,
+  place: ({ motifs, ...options }, tools) =>
+    packTossed(
+      { ...options, entries: motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) })) },
+      tools,
+    ),
+});

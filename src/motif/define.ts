@@ -1,0 +1,109 @@
+import { outOfRange, unknownName, wrongType } from "../errors/catalogue.ts";
+import { isRecord, readParams } from "../params/compound.ts";
+import { integer, share } from "../params/kinds.ts";
+import type { ParamSpec, ParamsIn, ParamsOut } from "../params/param.ts";
+import { bindUse } from "../params/use.ts";
+import type { Drawing, MotifPiece, MotifTools, MotifUse } from "./motif.ts";
+
+/** What `defineMotif` is given. */
+export interface MotifDefinition<S extends ParamSpec, Part extends string> {
+  /** `namespace/name`, in kebab-case. */
+  readonly name: string;
+  /** One sentence for a person who chooses among motifs. */
+  readonly about: string;
+  readonly params: S;
+  /** Parts of the drawing, back to front. Each fills the role of its own name unless the user maps it. */
+  readonly parts: readonly Part[];
+  /**
+   * Draws the motif about the origin, which it is turned around and placed by.
+   * A pure function: all chance from `tools.random`, all mathematics from `tools.math`.
+   */
+  readonly draw: (params: ParamsOut<S>, tools: MotifTools) => Drawing<Part>;
+}
+
+/** Options that every motif takes besides its own. */
+export interface MotifOptions<Map> {
+  /** Part of the drawing → role of the pattern. A part that is left out fills the role of its own name. */
+  readonly roles?: Map;
+  /** How far drawings stray from the plain one, 0 (default: all alike) to 1, by the pattern's seed. */
+  readonly vary?: number;
+  /** How many different drawings, 1 to 64. Default: 4 when `vary` is above 0, else 1. */
+  readonly variants?: number;
+}
+
+/** The roles that remain when parts are mapped. */
+export type MappedRoles<Part extends string, Map> = {
+  [P in Part]: P extends keyof Map ? (Map[P] extends string ? Map[P] : P) : P;
+}[Part];
+
+/** Puts a motif to use: `leaf({ length: 18, roles: { blade: "moss" } })`. */
+export interface MotifFactory<S extends ParamSpec, Part extends string> {
+  <const Map extends { readonly [P in Part]?: string } = Record<never, never>>(
+    options?: ParamsIn<S> & MotifOptions<Map>,
+  ): MotifUse<MappedRoles<Part, Map>>;
+  readonly piece: MotifPiece;
+}
+
+const varySpec = share({ about: "How far drawings stray from the plain one.", default: 0 });
+const variantsSpec = integer({ about: "How many different drawings.", min: 1, max: 64, default: 1 });
+const ROLE_NAME = /^[a-z][a-z0-9-]{0,39}$/;
+
+/** Whether a text can name a role: kebab-case, at most 40 characters, and not the ground's. */
+export function checkRoleName(role: unknown, where: string): string {
+  if (typeof role !== "string" || !ROLE_NAME.test(role))
+    throw wrongType(where, role, 'a role name in kebab-case, such as "leaf" or "outer-petal"');
+  return role;
+}
+
+/**
+ * Defines a motif piece and returns the function that puts it to use.
+ * The same definition serves scripts, recipes, `describe()` and tests.
+ */
+export function defineMotif<S extends ParamSpec, const Part extends string>(
+  definition: MotifDefinition<S, Part>,
+): MotifFactory<S, Part> {
+  const piece: MotifPiece = { kind: "motif", ...definition, draw: definition.draw as MotifPiece["draw"] };
+  const factory = (options: unknown = {}) => useMotif(piece, options);
+  return Object.freeze(Object.assign(factory, { piece })) as unknown as MotifFactory<S, Part>;
+}
+
+/** A use of a motif piece from unchecked options: what every factory and every recipe goes through. */
+export function useMotif(piece: MotifPiece, options: unknown): MotifUse {
+  const where = shortName(piece.name);
+  if (!isRecord(options)) throw wrongType(where, options, "an object of options");
+  const { roles = {}, vary, variants, ...params } = options;
+  const strays = varySpec.read(vary, `${where} > vary`);
+  const drawings = variantsSpec.read(variants ?? (strays > 0 ? 4 : 1), `${where} > variants`);
+  if (drawings > 1 && strays === 0)
+    throw outOfRange(`${where} > variants`, drawings, { min: 1, max: 1 }, "drawing while vary is 0");
+  const use = {
+    use: piece.name,
+    params: readParams(piece.params, params, where),
+    roles: readRoles(piece.parts, roles, `${where} > roles`),
+    vary: strays,
+    variants: drawings,
+  };
+  return bindUse(use, piece);
+}
+
+function readRoles(
+  parts: readonly string[] | "drawn",
+  roles: unknown,
+  where: string,
+): Readonly<Record<string, string>> {
+  if (!isRecord(roles)) throw wrongType(where, roles, "an object that maps parts to roles");
+  const map: Record<string, string> = {};
+  for (const [part, role] of Object.entries(roles)) {
+    if (role === undefined) continue;
+    if (parts !== "drawn" && !parts.includes(part))
+      throw unknownName(`${where} > ${part}`, "part", part, parts);
+    map[part] = checkRoleName(role, `${where} > ${part}`);
+  }
+  const ordered: Record<string, string> = {};
+  for (const part of parts === "drawn" ? Object.keys(map) : parts)
+    ordered[part] = map[part] ?? checkRoleName(part, `${where} > ${part}`);
+  return Object.freeze(ordered);
+}
+
+/** A piece's name without its namespace, as scripts write it. */
+export const shortName = (name: string): string => name.slice(name.indexOf("/") + 1);

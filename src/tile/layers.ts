@@ -1,0 +1,38 @@
+import { type Arrangement, cellsInBlock } from "../geometry/lattice.ts";
+import { movePath, placing, transformPath } from "../geometry/matrix.ts";
+import { joinPaths, type Path } from "../geometry/path.ts";
+import type { Placement } from "../layout/layout.ts";
+import type { Shape } from "../motif/motif.ts";
+import type { Layer } from "./tile.ts";
+import { comparePaths, intoBlock } from "./wrap.ts";
+
+/**
+ * One layer for each role: every shape of every placement, under every operation and in every cell of the block.
+ *
+ * A placed shape is rounded to whole µm once; all its copies are that shape moved (and mirrored) by whole µm,
+ * so copies are exactly alike and seams close by construction.
+ */
+export function makeLayers(
+  placements: readonly Placement[],
+  stacked: readonly (readonly Shape[])[],
+  arrangement: Arrangement,
+  roles: readonly string[],
+): Layer[] {
+  const { lattice, operations } = arrangement;
+  const cells = cellsInBlock(lattice);
+  const byRole = new Map<string, Path[]>(roles.map((role) => [role, []]));
+  for (const { motif, x, y, turn, scale, flip } of placements) {
+    const matrix = placing(x, y, turn, scale, flip);
+    for (const { role, path } of stacked[motif]!) {
+      const placed = transformPath(path, matrix);
+      for (const [i, operation] of operations.entries()) {
+        const image = i === 0 ? placed : transformPath(placed, operation);
+        for (const [dx, dy] of cells)
+          byRole.get(role)!.push(intoBlock(movePath(image, dx, dy), lattice.block));
+      }
+    }
+  }
+  return [...byRole].flatMap(([role, paths]) =>
+    paths.length === 0 ? [] : [Object.freeze({ role, path: joinPaths(paths.sort(comparePaths)) })],
+  );
+}
