@@ -1,9 +1,10 @@
-import { outOfRange, unknownName, wrongType } from "../errors/catalogue.ts";
 import type { Colorway } from "../colorway/colorway.ts";
+import { badInput, outOfRange, pieceFailed, shown, unknownName, wrongType } from "../errors/catalogue.ts";
+import { isRecord } from "../params/compound.ts";
 import type { Tile } from "../tile/tile.ts";
-import type { CheckPiece } from "./check.ts";
+import type { CheckPiece, Inspected } from "./check.ts";
 import { everyRoleInked } from "./every-role-inked.ts";
-import type { Report } from "./finding.ts";
+import type { Finding, Report } from "./finding.ts";
 import { inkContrast } from "./ink-contrast.ts";
 import { wholePixels } from "./whole-pixels.ts";
 
@@ -37,16 +38,42 @@ export const builtInChecks: readonly CheckPiece[] = /* @__PURE__ */ Object.freez
  */
 export function inspect(tile: Tile, options: InspectOptions = {}): Report {
   const { surface = "fabric", checks = [] } = options;
-  if (!Object.hasOwn(DPI, surface)) throw unknownName("inspect > surface", "surface", surface, Object.keys(DPI));
+  if (!Object.hasOwn(DPI, surface))
+    throw unknownName("inspect > surface", "surface", surface, Object.keys(DPI));
   const dpi = options.dpi ?? DPI[surface];
   if (!Number.isInteger(dpi)) throw wrongType("inspect > dpi", dpi, "a whole number of dots per inch");
   if (dpi < 1 || dpi > 2400) throw outOfRange("inspect > dpi", dpi, { min: 1, max: 2400 }, "dpi");
   const colorways =
-    options.colorways ?? Object.entries(tile.recipe.colorways).map(([name, inks]) => ({ name, inks: inks as Colorway["inks"] }));
+    options.colorways ??
+    Object.entries(tile.recipe.colorways).map(([name, inks]) => ({ name, inks: inks as Colorway["inks"] }));
   const inspected = Object.freeze({ tile, colorways, dpi });
-  const findings = [...builtInChecks, ...checks].flatMap((check) => check.look(inspected));
+  const findings = [...builtInChecks, ...checks].flatMap((check) => lookWith(check, inspected));
   return Object.freeze({
     ok: findings.every((finding) => finding.severity !== "fault"),
     findings: Object.freeze(findings),
   });
 }
+
+function lookWith(check: CheckPiece, inspected: Inspected): readonly Finding[] {
+  const where = `inspect > ${check.name}`;
+  let found: unknown;
+  try {
+    found = check.look(inspected);
+  } catch (cause) {
+    throw pieceFailed(where, cause);
+  }
+  if (!Array.isArray(found)) throw badFinding(where, `it returned ${shown(found)} where a list was wanted`);
+  for (const [i, finding] of (found as Partial<Finding>[]).entries())
+    if (
+      !isRecord(finding) ||
+      typeof finding["rule"] !== "string" ||
+      !SEVERITIES.includes(finding["severity"])
+    )
+      throw badFinding(`${where}[${i}]`, "it is not a finding");
+  return found as readonly Finding[];
+}
+
+const SEVERITIES: readonly unknown[] = ["fault", "warning"];
+
+const badFinding = (where: string, what: string): Error =>
+  badInput("bad-finding", where, what, "return a list of { rule, severity, measured, limit, unit, fix }");

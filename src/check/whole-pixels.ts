@@ -14,6 +14,8 @@ export const wholePixels: CheckPiece = defineCheck({
         measured: Math.round(pixelsAt(tile.block[side], dpi) * 1000) / 1000,
         limit: "a whole number",
         unit: `px ${side === "width" ? "across" : "down"} at ${dpi} dpi`,
-        fix: `make the block's ${side} ${nearestWholeLengths(tile.block[side], dpi).map((um) => `${um / 1000} mm`).join(" or ")} instead of ${tile.block[side] / 1000} mm`,
+        fix: `make the block's ${side} ${nearestWholeLengths(tile.block[side], dpi)
+          .map((um) => `${um / 1000} mm`)
+          .join(" or ")} instead of ${tile.block[side] / 1000} mm`,
       })),
 });

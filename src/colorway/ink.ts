@@ -38,6 +38,9 @@ const SPACES = [
   modeXyz50,
   modeXyz65,
 ];
+/** Hex digits without their "#": culori takes them, CSS does not, and "facade" would pass for a colour. */
+const BARE_HEX = /^\s*[0-9a-f]+\s*$/i;
+
 let ready = false;
 
 /** Makes culori know its colour spaces. Cheap after the first call. */
@@ -54,7 +57,8 @@ export function prepareColors(): void {
  */
 export function readInk(color: unknown, where: string): string {
   prepareColors();
-  const parsed = typeof color === "string" && color.length <= 200 ? parse(color) : undefined;
+  const parsed =
+    typeof color === "string" && color.length <= 200 && !BARE_HEX.test(color) ? parse(color) : undefined;
   if (!parsed) throw badColor(where, color);
   if (parsed.alpha !== undefined && parsed.alpha < 1) throw badColor(where, color, "is not opaque");
   const mapped = inGamut("rgb")(parsed) ? parsed : toGamut("rgb", "oklch")(parsed);

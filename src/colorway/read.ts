@@ -17,7 +17,7 @@ export function readColorway(name: string, inks: unknown, roles: readonly string
   if (!isRecord(inks)) throw wrongType(where, inks, "an object that gives each role a colour");
   for (const role of Object.keys(inks))
     if (!roles.includes(role)) throw unknownName(`${where} > ${role}`, "role", role, roles);
-  const missing = roles.filter((role) => inks[role] === undefined);
+  const missing = roles.filter((role) => !Object.hasOwn(inks, role) || inks[role] === undefined);
   if (missing.length > 0) throw missingInk(where, missing);
   const read: Record<string, string> = {};
   for (const role of roles) read[role] = readInk(inks[role], `${where} > ${role}`);
@@ -35,6 +35,8 @@ export function readColorways(
   if (entries.length === 0 || entries.length > MOST_COLORWAYS)
     throw wrongType(where, given, `1 to ${MOST_COLORWAYS} colorways by name`);
   return Object.freeze(
-    Object.fromEntries(entries.map(([name, inks]) => [name, readColorway(name, inks, roles, `${where} > ${name}`)])),
+    Object.fromEntries(
+      entries.map(([name, inks]) => [name, readColorway(name, inks, roles, `${where} > ${name}`)]),
+    ),
   );
 }

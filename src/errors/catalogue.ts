@@ -5,12 +5,15 @@ const fault = (parts: ErrorParts): SprigwrightError => new SprigwrightError(part
 
 /** A value as it should read in a message: short, and never more than a line. */
 export function shown(value: unknown): string {
-  if (typeof value === "number" || typeof value === "boolean" || value === null || value === undefined)
-    return String(value);
+  if (value === null || !["string", "function", "object"].includes(typeof value)) return String(value);
   if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}…` : value);
   if (typeof value === "function") return "a function";
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  return `an object with ${Object.keys(value as object).slice(0, 5).join(", ") || "no keys"}`;
+  return `an object with ${
+    Object.keys(value as object)
+      .slice(0, 5)
+      .join(", ") || "no keys"
+  }`;
 }
 
 const listed = (names: readonly string[]): string =>

@@ -25,17 +25,22 @@ export class SprigwrightError extends Error {
   readonly fix: string;
 
   constructor(parts: ErrorParts) {
+    const where = onOneLine(parts.where);
     super(
-      `${parts.where}: ${parts.what}\n  fix: ${parts.fix} [${parts.code}]`,
+      `${where}: ${parts.what}\n  fix: ${parts.fix} [${parts.code}]`,
       parts.cause === undefined ? undefined : { cause: parts.cause },
     );
     this.name = "SprigwrightError";
     this.code = parts.code;
-    this.where = parts.where;
+    this.where = where;
     this.what = parts.what;
     this.fix = parts.fix;
   }
 }
+
+/** A place may hold names from outside: it stays one line of at most 400 characters. */
+const onOneLine = (where: string): string =>
+  (where.length > 400 ? `${where.slice(0, 200)} … ${where.slice(-190)}` : where).replace(/\s+/g, " ");
 
 /** Runs `work`, putting `prefix` in front of the place that any SprigwrightError names. */
 export function within<T>(prefix: string, work: () => T): T {

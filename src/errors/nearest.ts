@@ -1,7 +1,8 @@
 /**
  * The name in `known` that is fewest edits away from `given`, if it is near enough to be a slip
  * (at most a third of its letters, one at the least).
- * Distance after Levenshtein (1966): one edit inserts, drops or swaps for another one letter.
+ * Distance after Levenshtein (1966): one edit inserts, drops or replaces one letter; and after Damerau (1964),
+ * who counts two neighbours in the wrong order as one slip too.
  */
 export function nearestName(given: string, known: readonly string[]): string | undefined {
   const wanted = given.slice(0, 64).toLowerCase();
@@ -18,13 +19,16 @@ export function nearestName(given: string, known: readonly string[]): string | u
 }
 
 function edits(a: string, b: string): number {
+  let above: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const next = [i];
     for (let j = 1; j <= b.length; j++) {
       const swap = row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(swap, row[j]! + 1, next[j - 1]! + 1));
+      const turned = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      next.push(Math.min(swap, row[j]! + 1, next[j - 1]! + 1, turned ? above[j - 2]! + 1 : swap));
     }
+    above = row;
     row = next;
   }
   return row[b.length]!;

@@ -1,15 +1,32 @@
 import { Clipper, FillRule, type Path64, type Paths64 } from "clipper2-ts";
-import type { Path } from "./path.ts";
 import { type Ring, ringArea } from "./flatten.ts";
+import type { Path } from "./path.ts";
 
 /** Rings as Clipper reads them, rounded to whole µm: the engine itself does not round. */
-const toPaths64 = (rings: readonly Ring[]): Paths64 =>
-  rings.map((ring) => {
-    const out: Path64 = [];
-    for (let i = 0; i < ring.length; i += 2)
-      out.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });
-    return out;
-  });
+const toPaths64 = (rings: readonly Ring[]): Paths64 => rings.map(withoutSpikes);
+
+/**
+ * A ring's points without those where it turns straight back, which enclose nothing:
+ * with level spikes (`… 10,0 8,0 20,0 …`) the engine was seen to lose whole corners.
+ */
+function withoutSpikes(ring: Ring): Path64 {
+  const kept: Path64 = [];
+  const spiked = (a: number, b: number, c: number): boolean => {
+    const [p, q, r] = [kept.at(a)!, kept.at(b)!, kept.at(c)!];
+    const [ux, uy, vx, vy] = [q.x - p.x, q.y - p.y, r.x - q.x, r.y - q.y];
+    return ux * vy === uy * vx && ux * vx + uy * vy <= 0;
+  };
+  for (let i = 0; i < ring.length; i += 2) {
+    kept.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });
+    while (kept.length > 2 && spiked(-3, -2, -1)) kept.splice(-2, 1);
+  }
+  // The seam between the last point and the first is a corner like any other.
+  for (;;) {
+    if (kept.length > 2 && spiked(-2, -1, 0)) kept.pop();
+    else if (kept.length > 2 && spiked(-1, 0, 1)) kept.shift();
+    else return kept;
+  }
+}
 
 const fromPaths64 = (paths: Paths64): Ring[] =>
   paths.map((path) => {
@@ -21,9 +38,17 @@ const fromPaths64 = (paths: Paths64): Ring[] =>
     return ring;
   });
 
+/** Rings with every coordinate rounded to a whole µm. */
+export const roundRings = (rings: readonly Ring[]): Ring[] =>
+  rings.map((ring) => ring.map((v) => Math.round(v)));
+
 /** Union of polygons, nonzero filling; outer rings come out positive, holes negative. */
 export const uniteRings = (rings: readonly Ring[]): Ring[] =>
   fromPaths64(Clipper.union(toPaths64(rings), FillRule.NonZero));
+
+/** The same area as polygons filled even-odd, now for nonzero filling. */
+export const evenOddRings = (rings: readonly Ring[]): Ring[] =>
+  fromPaths64(Clipper.union(toPaths64(rings), FillRule.EvenOdd));
 
 /** `rings` without what `cut` covers. */
 export const subtractRings = (rings: readonly Ring[], cut: readonly Ring[]): Ring[] =>

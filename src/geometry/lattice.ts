@@ -50,27 +50,3 @@ export function cellsInBlock(lattice: Lattice): Vector[] {
     }
   return cells;
 }
-
-/**
- * Every translation of the lattice that can bring a box of the given half-extents at `from` onto one at `to`:
- * all t with |from + t - to| within (reachX, reachY) on each axis.
- */
-export function translationsWithin(
-  lattice: Lattice,
-  dx: number,
-  dy: number,
-  reachX: number,
-  reachY: number,
-): Vector[] {
-  const { block } = lattice;
-  const out: Vector[] = [];
-  for (const [cx, cy] of cellsInBlock(lattice)) {
-    const fromI = Math.ceil((dx - cx - reachX) / block.width);
-    const toI = Math.floor((dx - cx + reachX) / block.width);
-    const fromJ = Math.ceil((dy - cy - reachY) / block.height);
-    const toJ = Math.floor((dy - cy + reachY) / block.height);
-    for (let i = fromI; i <= toI; i++)
-      for (let j = fromJ; j <= toJ; j++) out.push([cx + i * block.width, cy + j * block.height]);
-  }
-  return out;
-}

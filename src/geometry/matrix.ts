@@ -18,7 +18,7 @@ export function placing(x: number, y: number, turn = 0, scale = 1, flip = false)
   const c = cosTurns(turn) * scale;
   const s = sinTurns(turn) * scale;
   const h = flip ? -1 : 1;
-  return [c * h, s * h, -s, c, x, y];
+  return [c * h + 0, s * h + 0, -s + 0, c, x, y];
 }
 
 /** A path under a matrix, rounded to whole µm; contours keep their orientation (reversed when it mirrors). */

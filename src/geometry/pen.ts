@@ -1,8 +1,11 @@
-import { mmToUm } from "../units/length.ts";
-import { badShape } from "../errors/catalogue.ts";
+import { badShape, shown } from "../errors/catalogue.ts";
+import { LONGEST_MM, mmToUm } from "../units/length.ts";
 import type { Path } from "./path.ts";
 
-/** Draws closed contours in millimetres, y downwards; every coordinate is rounded to a whole µm. */
+/**
+ * Draws closed contours in millimetres, y downwards; every coordinate is rounded to a whole µm.
+ * Every method throws SprigwrightError `bad-shape` for a coordinate that is not a finite number within 100 m.
+ */
 export interface Pen {
   /** Starts a contour at (x, y); one that is open is closed first. */
   moveTo(x: number, y: number): Pen;
@@ -12,7 +15,7 @@ export interface Pen {
   curveTo(x1: number, y1: number, x2: number, y2: number, x: number, y: number): Pen;
   /** Closes the contour, with a straight side if it is not back at its start. */
   close(): Pen;
-  /** What was drawn. @throws SprigwrightError `bad-shape` for a coordinate that is not a finite number */
+  /** What was drawn. */
   path(): Path;
 }
 
@@ -26,7 +29,11 @@ export function pen(): Pen {
   let open = false;
 
   const um = (mm: number): number => {
-    if (!Number.isFinite(mm) || Math.abs(mm) > 1_000_000) throw badShape("pen", `coordinate ${mm} mm`);
+    if (!Number.isFinite(mm) || Math.abs(mm) > LONGEST_MM)
+      throw badShape(
+        "pen",
+        `a coordinate is ${shown(mm)}, not a number of mm from -${LONGEST_MM} to ${LONGEST_MM}`,
+      );
     return mmToUm(mm);
   };
   const side = (x1: number, y1: number, x2: number, y2: number, x: number, y: number): void => {
@@ -37,7 +44,7 @@ export function pen(): Pen {
     curves++;
   };
   const line = (x: number, y: number): void => {
-    if (x !== x0 || y !== y0) side(x0, y0, x, y, x, y);
+    if (!open || x !== x0 || y !== y0) side(x0, y0, x, y, x, y);
   };
   const self: Pen = {
     moveTo(x, y) {
@@ -66,7 +73,7 @@ export function pen(): Pen {
     },
     path() {
       self.close();
-      return { points: Int32Array.from(points), contours };
+      return { points: Int32Array.from(points), contours: contours.slice() };
     },
   };
   return self;

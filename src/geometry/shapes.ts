@@ -1,6 +1,6 @@
-import { pen } from "./pen.ts";
 import { reversePath } from "./matrix.ts";
 import { joinPaths, type Path } from "./path.ts";
+import { pen } from "./pen.ts";
 
 /**
  * Length of the controls of a quarter circle of radius 1: 4 (√2 - 1) / 3.

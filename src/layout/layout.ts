@@ -59,8 +59,6 @@ export interface LayoutUse<R extends string = string> extends Use {
 /** `T` with every motif inside it filling the roles `R`: lets the types collect the roles of a layout's motifs. */
 export type WithRoles<T, R extends string> = T extends MotifUse
   ? MotifUse<R>
-  : T extends readonly (infer E)[]
-    ? readonly WithRoles<E, R>[]
-    : T extends object
-      ? { readonly [K in keyof T]: WithRoles<T[K], R> }
-      : T;
+  : T extends object
+    ? { readonly [K in keyof T]: WithRoles<T[K], R> }
+    : T;

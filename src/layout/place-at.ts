@@ -1,24 +1,43 @@
+import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
 import { list, object } from "../params/compound.ts";
 import { flag, length, number, turns } from "../params/kinds.ts";
+import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../params/param.ts";
 import { mmToUm } from "../units/length.ts";
+import { wrapTurns } from "../seed/trigonometry.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
 
-const params = {
-  places: list(
-    object(
-      {
-        motif: motif({ about: "The motif that stands here." }),
-        x: length({ about: "From the unit's left edge to the motif's origin.", min: -10_000, max: 10_000 }),
-        y: length({ about: "From the unit's top edge to the motif's origin.", min: -10_000, max: 10_000 }),
-        turn: turns({ about: "Clockwise turn.", default: 0 }),
-        scale: number({ about: "Size as a factor of the motif's own.", min: 0.05, max: 20, default: 1 }),
-        flip: flag({ about: "Whether it is mirrored left to right, before it is turned.", default: false }),
-      },
-      { about: "A motif and where it stands." },
-    ),
-    { about: "Where motifs stand; nothing is moved and overlaps are allowed.", min: 1, max: 10_000 },
-  ),
+const place: {
+  /** The motif that stands here. */
+  readonly motif: Param<MotifUse, MotifUse, false>;
+  /** From the unit's left edge to the motif's origin. */
+  readonly x: LengthParam<false>;
+  /** From the unit's top edge to the motif's origin. */
+  readonly y: LengthParam<false>;
+  /** Clockwise turn, in turns (0.25 is a quarter). Default 0. */
+  readonly turn: NumberParam;
+  /** Size as a factor of the motif's own. Default 1. */
+  readonly scale: NumberParam;
+  /** Whether it is mirrored left to right, before it is turned. Default false. */
+  readonly flip: Param<boolean, boolean, true>;
+} = {
+  motif: motif({ about: "The motif that stands here." }),
+  x: length({ about: "From the unit's left edge to the motif's origin.", min: -10_000, max: 10_000 }),
+  y: length({ about: "From the unit's top edge to the motif's origin.", min: -10_000, max: 10_000 }),
+  turn: turns({ about: "Clockwise turn.", default: 0 }),
+  scale: number({ about: "Size as a factor of the motif's own.", min: 0.05, max: 20, default: 1 }),
+  flip: flag({ about: "Whether it is mirrored left to right, before it is turned.", default: false }),
+};
+
+const params: {
+  /** Where motifs stand; nothing is moved and overlaps are allowed. */
+  readonly places: Param<readonly ParamsIn<typeof place>[], readonly ParamsOut<typeof place>[], false>;
+} = {
+  places: list(object(place, { about: "A motif and where it stands." }), {
+    about: "Where motifs stand; nothing is moved and overlaps are allowed.",
+    min: 1,
+    max: 10_000,
+  }),
 };
 
 /** Places motifs by hand, at the spots given. What crosses an edge goes on at the opposite one. */
@@ -32,7 +51,7 @@ export const placeAt: LayoutFactory<typeof params> = defineLayout({
       motif: tools.random.pick(tools.draw(place.motif)).index,
       x: mmToUm(place.x),
       y: mmToUm(place.y),
-      turn: place.turn - Math.floor(place.turn),
+      turn: wrapTurns(place.turn),
       scale: place.scale,
       flip: place.flip,
     })),

@@ -1,12 +1,34 @@
 import { badInput, motifTooLarge } from "../errors/catalogue.ts";
 import { boxOf } from "../geometry/path.ts";
+import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
 import { list } from "../params/compound.ts";
 import { flag, integer, share, turns } from "../params/kinds.ts";
+import type { NumberParam, Param } from "../params/param.ts";
+import { wrapTurns } from "../seed/trigonometry.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
 import type { LayoutTools, Placement } from "./layout.ts";
 
-const params = {
+const params: {
+  /** The motifs, taken in turn along each row. */
+  readonly motifs: Param<readonly MotifUse[], readonly MotifUse[], false>;
+  /** Motifs across the unit. */
+  readonly columns: NumberParam<false>;
+  /** Motifs down the unit. */
+  readonly rows: NumberParam<false>;
+  /** How far every second row is moved along, in columns, 0 to 1. Default 0. */
+  readonly stagger: NumberParam;
+  /** How many motifs further each row starts in the list than the row above. Default 0. */
+  readonly shift: NumberParam;
+  /** Angles in turns, taken in turn along each row: [0, 0.5] stands every second motif on its head. Default [0]. */
+  readonly turns: Param<readonly number[], readonly number[], true>;
+  /** How many angles further each row starts than the row above. Default 0. */
+  readonly turnShift: NumberParam;
+  /** Whether motifs in every second row are mirrored. Default false. */
+  readonly flipRows: Param<boolean, boolean, true>;
+  /** Whether motifs may be larger than their place, as scales and shells are. Default false. */
+  readonly overlap: Param<boolean, boolean, true>;
+} = {
   motifs: list(motif({ about: "A motif of the set." }), {
     about: "The motifs, taken in turn along each row.",
     min: 1,
@@ -62,7 +84,7 @@ export const set: LayoutFactory<typeof params> = defineLayout({
           motif: tools.random.pick(kind).index,
           x: Math.round((along / columns) * unit.width),
           y: Math.round(((row + 0.5) / rows) * unit.height),
-          turn: turn - Math.floor(turn),
+          turn: wrapTurns(turn),
           scale: 1,
           flip: options.flipRows && row % 2 === 1,
         });
@@ -94,6 +116,6 @@ function checkStagger(stagger: number, rows: number): void {
       "odd-rows",
       "set > stagger",
       `with ${rows} rows the last staggered row would meet an unstaggered one at the seam`,
-      `give an even number of rows: ${rows - 1 || 2} or ${rows + 1}`,
+      `give an even number of rows: ${rows > 1 ? `${rows - 1} or ` : ""}${rows + 1}`,
     );
 }

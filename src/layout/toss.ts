@@ -1,32 +1,61 @@
+import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
 import { list, object, optional } from "../params/compound.ts";
 import { choice, flag, integer, length, number, share, span } from "../params/kinds.ts";
+import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../params/param.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
 import { packTossed } from "./toss/pack.ts";
 
-const params = {
-  motifs: list(
-    object(
-      {
-        motif: motif({ about: "The motif to scatter." }),
-        share: number({
-          about: "How many of it against the others' shares, by number of motifs.",
-          min: 0.001,
-          max: 1000,
-          default: 1,
-        }),
-        scale: span({
-          about: "Size as a factor of the motif's own, or a range to draw it from.",
-          min: 0.05,
-          max: 20,
-          default: 1,
-        }),
-        gap: length({ about: "Room kept around it on top of the layout's gap.", min: 0, max: 200, default: 0 }),
-      },
-      { about: "A motif and how it is scattered." },
-    ),
-    { about: "What is scattered, in any order: the large ones are placed first.", min: 1, max: 64 },
-  ),
+type Density = "airy" | "even" | "packed";
+type Direction = "one-way" | "two-way" | "four-way" | "tossed";
+
+const entry: {
+  /** The motif to scatter. */
+  readonly motif: Param<MotifUse, MotifUse, false>;
+  /** How many of it against the others' shares, by number of motifs. Default 1. */
+  readonly share: NumberParam;
+  /** Size as a factor of the motif's own, or a range [least, most] to draw it from. Default 1. */
+  readonly scale: Param<number | readonly [number, number], readonly [number, number], true>;
+  /** Room kept around it on top of the layout's gap. Default 0. */
+  readonly gap: LengthParam;
+} = {
+  motif: motif({ about: "The motif to scatter." }),
+  share: number({
+    about: "How many of it against the others' shares, by number of motifs.",
+    min: 0.001,
+    max: 1000,
+    default: 1,
+  }),
+  scale: span({
+    about: "Size as a factor of the motif's own, or a range to draw it from.",
+    min: 0.05,
+    max: 20,
+    default: 1,
+  }),
+  gap: length({ about: "Room kept around it on top of the layout's gap.", min: 0, max: 200, default: 0 }),
+};
+
+const params: {
+  /** What is scattered, in any order: the large ones are placed first. */
+  readonly motifs: Param<readonly ParamsIn<typeof entry>[], readonly ParamsOut<typeof entry>[], false>;
+  /** Least distance between the real outlines of any two motifs, copies across the edges included. Default 2 mm. */
+  readonly gap: LengthParam;
+  /** How full the ground gets: airy (few, far apart), even (default: filled until nothing more fits), packed (then worked over to close the holes; slower). */
+  readonly density: Param<Density, Density, true>;
+  /** Exactly so many motifs in the unit, at the widest gap at which they fit. Default: as many as the density gives. */
+  readonly count: Param<number, number | undefined, true>;
+  /** Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (default: any). */
+  readonly direction: Param<Direction, Direction, true>;
+  /** Whether motifs may also be mirrored. Default false. */
+  readonly flip: Param<boolean, boolean, true>;
+  /** How strongly motifs of one kind keep away from each other, 0 (not at all) to 1. Default 0.9. */
+  readonly spread: NumberParam;
+} = {
+  motifs: list(object(entry, { about: "A motif and how it is scattered." }), {
+    about: "What is scattered, in any order: the large ones are placed first.",
+    min: 1,
+    max: 64,
+  }),
   gap: length({
     about: "Least distance between the real outlines of any two motifs, copies across the edges included.",
     min: 0,

@@ -1,4 +1,5 @@
 import { outOfRange, unknownName, wrongType } from "../errors/catalogue.ts";
+import { within } from "../errors/error.ts";
 import { isRecord, readParams } from "../params/compound.ts";
 import { integer, share } from "../params/kinds.ts";
 import type { ParamSpec, ParamsIn, ParamsOut } from "../params/param.ts";
@@ -36,10 +37,16 @@ export type MappedRoles<Part extends string, Map> = {
   [P in Part]: P extends keyof Map ? (Map[P] extends string ? Map[P] : P) : P;
 }[Part];
 
+/** The one argument of a factory: it may be left out when every parameter has a default. */
+export type Given<S extends ParamSpec, More> =
+  Record<never, never> extends ParamsIn<S>
+    ? [options?: ParamsIn<S> & More]
+    : [options: ParamsIn<S> & More];
+
 /** Puts a motif to use: `leaf({ length: 18, roles: { blade: "moss" } })`. */
 export interface MotifFactory<S extends ParamSpec, Part extends string> {
   <const Map extends { readonly [P in Part]?: string } = Record<never, never>>(
-    options?: ParamsIn<S> & MotifOptions<Map>,
+    ...options: Given<S, MotifOptions<Map>>
   ): MotifUse<MappedRoles<Part, Map>>;
   readonly piece: MotifPiece;
 }
@@ -76,14 +83,23 @@ export function useMotif(piece: MotifPiece, options: unknown): MotifUse {
   const drawings = variantsSpec.read(variants ?? (strays > 0 ? 4 : 1), `${where} > variants`);
   if (drawings > 1 && strays === 0)
     throw outOfRange(`${where} > variants`, drawings, { min: 1, max: 1 }, "drawing while vary is 0");
+  const read = readParams(piece.params, params, where);
   const use = {
     use: piece.name,
-    params: readParams(piece.params, params, where),
-    roles: readRoles(piece.parts, roles, `${where} > roles`),
+    params: read,
+    roles: rolesFor(piece, read, roles, where),
     vary: strays,
     variants: drawings,
   };
   return bindUse(use, piece);
+}
+
+/** A piece with fixed parts maps those; one that draws its own parts says from its parameters what they are. */
+function rolesFor(piece: MotifPiece, params: object, roles: unknown, where: string): Readonly<Record<string, string>> {
+  const given = readRoles(piece.parts, roles, `${where} > roles`);
+  if (piece.parts !== "drawn" || !piece.rolesOf) return given;
+  const complete = within(where, () => piece.rolesOf!(params as never, given));
+  return readRoles(Object.keys(complete), complete, `${where} > roles`);
 }
 
 function readRoles(

@@ -25,7 +25,7 @@ function callDraw(piece: MotifPiece, use: MotifUse, random: Random): unknown {
   const { vary } = use;
   const stray: MotifTools["stray"] = (value, spread) =>
     vary === 0 ? value : value * (1 + vary * spread * random.between(-1, 1));
-  const tools: MotifTools = { random, math: exactMath, vary, stray };
+  const tools: MotifTools = { random, math: exactMath, vary, stray, roles: use.roles };
   try {
     return piece.draw(use.params as never, tools);
   } catch (cause) {

@@ -38,6 +38,8 @@ export interface MotifTools {
   readonly vary: number;
   /** `value` by chance up to `spread` (a share) more or less, scaled by `vary`: `value` itself when that is 0. */
   readonly stray: (value: number, spread: number) => number;
+  /** Part of the drawing → role. Only a motif whose parts overlap otherwise than they stack needs it. */
+  readonly roles: Readonly<Record<string, string>>;
 }
 
 /** What `draw` returns: the outline of every part, as one path or several that are united. */
@@ -48,5 +50,13 @@ export interface MotifPiece extends PieceInfo<ParamSpec> {
   readonly kind: "motif";
   /** Parts of the drawing, back to front; each fills a role. None: the drawing names its parts itself. */
   readonly parts: readonly string[] | "drawn";
+  /**
+   * For `"drawn"` parts: every part of the drawing → its role, back to front, from the parameters and the roles
+   * that the user gave. Called once, when the motif is put to use, so that the use names all its roles.
+   */
+  readonly rolesOf?: (
+    params: never,
+    given: Readonly<Record<string, string>>,
+  ) => Readonly<Record<string, string>>;
   readonly draw: (params: never, tools: MotifTools) => Drawing;
 }

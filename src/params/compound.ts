@@ -28,7 +28,7 @@ export function list<In, Out, const A extends About<readonly In[]> & { min: numb
     if (!Array.isArray(value)) throw wrongType(where, value, wanted);
     if (value.length < about.min || value.length > about.max)
       throw outOfRange(where, value.length, about, "entries", "list-length");
-    return Object.freeze(value.map((entry, i) => of.read(entry, `${where}[${i}]`)));
+    return Object.freeze(Array.from(value, (entry: unknown, i) => of.read(entry, `${where}[${i}]`)));
   };
   return makeParam({ about, wanted, schema, check }, missingOption);
 }

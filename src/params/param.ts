@@ -1,3 +1,5 @@
+import type { Length } from "../units/length.ts";
+
 /** A JSON Schema (2020-12), or a part of one. */
 export type JsonSchema = { readonly [key: string]: unknown };
 
@@ -19,19 +21,25 @@ export interface Param<In = unknown, Out = In, Optional extends boolean = boolea
 /** The parameters of a piece by name. */
 export type ParamSpec = { readonly [name: string]: Param };
 
-type RequiredKeys<S extends ParamSpec> = {
-  [K in keyof S]: S[K] extends Param<infer _I, infer _O, infer Q> ? (Q extends true ? never : K) : never;
-}[keyof S];
 type InOf<P> = P extends { readonly input?: infer I } ? Exclude<I, undefined> : never;
 type OutOf<P> = P extends { readonly read: (value: unknown, where: string) => infer O } ? O : never;
+type IsOptional<P> = P extends { readonly optional: true } ? true : false;
 
-/** What a user writes for a spec: names with a default may be left out. */
-export type ParamsIn<S extends ParamSpec> = { readonly [K in RequiredKeys<S>]: InOf<S[K]> } & {
-  readonly [K in Exclude<keyof S, RequiredKeys<S>>]?: InOf<S[K]>;
+/** What a user writes for a spec: names with a default may be left out. Comments on the spec show on hover. */
+export type ParamsIn<S extends ParamSpec> = {
+  readonly [K in keyof S as IsOptional<S[K]> extends true ? never : K]: InOf<S[K]>;
+} & {
+  readonly [K in keyof S as IsOptional<S[K]> extends true ? K : never]?: InOf<S[K]>;
 };
 
 /** What a piece receives for a spec: complete, checked, lengths in mm. */
 export type ParamsOut<S extends ParamSpec> = { readonly [K in keyof S]: OutOf<S[K]> };
+
+/** A length that may be left out, unless `Optional` is false. The piece receives millimetres. */
+export type LengthParam<Optional extends boolean = true> = Param<Length, number, Optional>;
+
+/** A number that may be left out, unless `Optional` is false. */
+export type NumberParam<Optional extends boolean = true> = Param<number, number, Optional>;
 
 /** What every parameter may say about itself. */
 export interface About<D = unknown> {

@@ -17,7 +17,12 @@ export function checkBounds(root: unknown): void {
   for (let at = queue.pop(); at; at = queue.pop()) {
     const { value, depth } = at;
     if (depth > DEEPEST)
-      throw badInput("recipe-too-deep", "recipe", `it nests more than ${DEEPEST} levels deep`, "give a recipe that recipeOf wrote");
+      throw badInput(
+        "recipe-too-deep",
+        "recipe",
+        `it nests more than ${DEEPEST} levels deep`,
+        "give a recipe that recipeOf wrote",
+      );
     if (typeof value === "string") text += value.length;
     if (++values > MOST_VALUES || text > MOST_TEXT)
       throw badInput(

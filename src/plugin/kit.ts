@@ -1,6 +1,5 @@
 import { badInput, unknownName, wrongType } from "../errors/catalogue.ts";
-import { isRecord } from "../params/compound.ts";
-import { schemaOf } from "../params/compound.ts";
+import { isRecord, schemaOf } from "../params/compound.ts";
 import type { JsonSchema } from "../params/param.ts";
 import type { PieceKind } from "../params/use.ts";
 import { type Pattern, readPattern } from "../pattern/pattern.ts";
@@ -10,7 +9,7 @@ import type { Tile } from "../tile/tile.ts";
 import { VERSION } from "../tile/version.ts";
 import { checkBounds } from "./bounds.ts";
 import { builtIn } from "./built-in.ts";
-import type { Piece, Plugin } from "./plugin.ts";
+import { definePlugin, type Piece, type Plugin } from "./plugin.ts";
 import { revive, reviveAs } from "./revive.ts";
 import { fits, isVersion } from "./version.ts";
 
@@ -49,10 +48,10 @@ const SCHEMA = "https://json-schema.org/draft/2020-12/schema";
 
 /**
  * A kit of the library's own pieces and those of plugins.
- * @throws SprigwrightError `duplicate-plugin` when two plugins share a name
+ * @throws SprigwrightError `duplicate-plugin` when two plugins share a name, `bad-plugin` when one is not sound
  */
 export function createKit(options: { readonly plugins?: readonly Plugin[] } = {}): Kit {
-  const plugins = [builtIn(), ...(options.plugins ?? [])];
+  const plugins = [builtIn(), ...(options.plugins ?? []).map(definePlugin)];
   const pieces = collect(plugins);
   const read = (recipe: unknown): Pattern => readRecipe(recipe, pieces);
   return Object.freeze({
@@ -81,7 +80,9 @@ function collect(plugins: readonly Plugin[]): ReadonlyMap<string, Piece> {
 function describePiece(piece: Piece): PieceDescription {
   const { kind, name, about } = piece;
   const params = { $schema: SCHEMA, title: name, ...schemaOf(piece.params) };
-  return piece.kind === "motif" ? { kind, name, about, parts: piece.parts, params } : { kind, name, about, params };
+  return piece.kind === "motif"
+    ? { kind, name, about, parts: piece.parts, params }
+    : { kind, name, about, params };
 }
 
 function readRecipe(recipe: unknown, pieces: ReadonlyMap<string, Piece>): Pattern {

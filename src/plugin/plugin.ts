@@ -26,6 +26,23 @@ export interface PluginInput extends Omit<Plugin, "pieces"> {
   readonly pieces: readonly (Piece | { readonly piece: Piece })[];
 }
 
+/** What each kind of piece does its work with. */
+const WORK: Readonly<Record<string, string>> = {
+  motif: "draw",
+  layout: "place",
+  repeat: "arrange",
+  check: "look",
+};
+
+/** Whether a value has all that a piece needs, as far as can be told without running it. */
+function isPiece(value: unknown): value is Piece {
+  if (!isRecord(value)) return false;
+  const { kind, name, about, params } = value;
+  if (typeof kind !== "string" || !Object.hasOwn(WORK, kind) || typeof value[WORK[kind]!] !== "function")
+    return false;
+  return typeof name === "string" && typeof about === "string" && isRecord(params);
+}
+
 const NAME = /^[a-z][a-z0-9-]{0,39}$/;
 
 /**
@@ -39,20 +56,33 @@ export function definePlugin(input: PluginInput): Plugin {
     badInput("bad-plugin", `plugin ${String(name)}${where}`, what, fix);
   if (typeof name !== "string" || !NAME.test(name))
     throw wrong(" > name", "it is not in kebab-case", 'give a name such as "orchard"');
-  if (!isVersion(version)) throw wrong(" > version", "it is not a semantic version", 'give one such as "1.0.0"');
+  if (!isVersion(version))
+    throw wrong(" > version", "it is not a semantic version", 'give one such as "1.0.0"');
   if (needs !== undefined && (!isVersion(needs) || !fits(VERSION, needs)))
     throw wrong(" > needs", `it needs sprigwright ${needs}, this is ${VERSION}`, "update one of the two");
   if (!Array.isArray(pieces)) throw wrong(" > pieces", "it is not a list", "give a list of pieces");
-  const bare = (pieces as PluginInput["pieces"]).map((entry) => ("piece" in entry ? entry.piece : entry));
+  const bare = (pieces as PluginInput["pieces"]).map((entry) =>
+    typeof entry === "function" ? (entry as { readonly piece: Piece }).piece : (entry as Piece),
+  );
   const names = new Set<string>();
   for (const [i, piece] of bare.entries()) {
     const where = ` > pieces[${i}]`;
-    if (typeof piece?.name !== "string" || typeof piece.about !== "string")
-      throw wrong(where, "it is not a piece", "make it with defineMotif, defineLayout, defineRepeat or defineCheck");
+    if (!isPiece(piece))
+      throw wrong(
+        where,
+        "it is not a piece",
+        "make it with defineMotif, defineLayout, defineRepeat or defineCheck",
+      );
     if (piece.name.slice(0, name.length + 1) !== `${name}/` || !NAME.test(piece.name.slice(name.length + 1)))
       throw wrong(where, `its name is "${piece.name}"`, `call it "${name}/" and a word in kebab-case`);
-    if (names.has(piece.name)) throw wrong(where, `"${piece.name}" is there twice`, "give each piece its own name");
+    if (names.has(piece.name))
+      throw wrong(where, `"${piece.name}" is there twice`, "give each piece its own name");
     names.add(piece.name);
   }
-  return Object.freeze({ name, version, ...(needs === undefined ? {} : { needs }), pieces: Object.freeze(bare) });
+  return Object.freeze({
+    name,
+    version,
+    ...(needs === undefined ? {} : { needs }),
+    pieces: Object.freeze(bare),
+  });
 }

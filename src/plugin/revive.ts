@@ -41,6 +41,9 @@ function reviveUse(value: Use, pieces: ReadonlyMap<string, Piece>, where: string
   return within(where, () => {
     switch (piece.kind) {
       case "motif": {
+        for (const key of ["roles", "vary", "variants"])
+          if (Object.hasOwn(params, key))
+            throw unknownName(`params > ${key}`, "option", key, Object.keys(piece.params));
         const { roles, vary, variants } = value as Use & Readonly<Record<string, unknown>>;
         return useMotif(piece, { ...params, roles: roles ?? {}, vary, variants });
       }
@@ -49,7 +52,12 @@ function reviveUse(value: Use, pieces: ReadonlyMap<string, Piece>, where: string
       case "repeat":
         return useRepeat(piece, params);
       default:
-        throw badInput("wrong-kind", where, `"${value.use}" is a ${piece.kind}`, "a recipe holds motifs, layouts and repeats");
+        throw badInput(
+          "wrong-kind",
+          where,
+          `"${value.use}" is a ${piece.kind}`,
+          "a recipe holds motifs, layouts and repeats",
+        );
     }
   });
 }

@@ -1,15 +1,18 @@
-import { pieceFailed } from "../errors/catalogue.ts";
+import { pieceFailed, unknownName } from "../errors/catalogue.ts";
 import { SprigwrightError, within } from "../errors/error.ts";
+import type { Arrangement } from "../geometry/lattice.ts";
 import type { DrawnMotif, LayoutPiece, LayoutTools, Placement } from "../layout/layout.ts";
 import { shortName } from "../motif/define.ts";
 import { drawMotif } from "../motif/draw.ts";
-import type { Motif, MotifUse } from "../motif/motif.ts";
-import { canonicalJson } from "../params/canonical.ts";
+import type { Motif, MotifPiece, MotifUse } from "../motif/motif.ts";
+import { canonicalJson, deepFreeze } from "../params/canonical.ts";
 import { definitionOf } from "../params/use.ts";
 import type { RepeatPiece } from "../repeat/repeat.ts";
 import { exactMath } from "../seed/math.ts";
 import { createRandom, type Random } from "../seed/random.ts";
+import { checkArrangement } from "./check-arrangement.ts";
 import { checkPlacements } from "./check-placements.ts";
+import { checkSizes } from "./check-sizes.ts";
 import { digestOf } from "./digest.ts";
 import { measure } from "./figures.ts";
 import { makeLayers } from "./layers.ts";
@@ -28,22 +31,30 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
   const random = createRandom(pattern.seed);
   const { motifs, draw } = motifStore(random);
   const repeat = definitionOf<RepeatPiece>(pattern.repeat, `${pattern.name} > repeat`);
-  const arrangement = within(pattern.name, () => repeat.arrange(pattern.repeat.params as never));
+  const arrangement = arrange(repeat, pattern);
   const step = stepper(watch, 0, 0.95);
   await step(0);
-  const placements = await layOut(pattern, motifs, {
-    arrangement,
-    draw,
-    random: random.fork("layout"),
-    math: exactMath,
-    step,
-  });
+  const placements = await layOut(
+    pattern,
+    motifs,
+    {
+      arrangement,
+      draw,
+      random: random.fork("layout"),
+      math: exactMath,
+      step,
+    },
+    watch,
+  );
+  checkRoles(motifs, pattern);
+  checkSizes(placements, motifs, arrangement.lattice.block, pattern.name);
   const stacked = motifs.map((motif) => stackShapes(motif, pattern.roles));
   const drawnRoles = pattern.roles.filter((role) => role !== "ground");
   const layers = makeLayers(placements, stacked, arrangement, drawnRoles);
   const { lattice, operations } = arrangement;
   const { block } = lattice;
-  const cells = (block.width * block.height) / Math.abs(lattice.a[0] * lattice.b[1] - lattice.a[1] * lattice.b[0]);
+  const cells =
+    (block.width * block.height) / Math.abs(lattice.a[0] * lattice.b[1] - lattice.a[1] * lattice.b[0]);
   watch.onProgress?.(1);
   return Object.freeze({
     name: pattern.name,
@@ -53,7 +64,7 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
     placements,
     layers: Object.freeze(layers),
     figures: measure(block, layers, placements.length * operations.length * cells),
-    recipe: recipeOf(pattern),
+    recipe: deepFreeze(recipeOf(pattern)),
     digest: digestOf(block, layers),
   });
 }
@@ -61,16 +72,19 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
 /** Draws each motif once, however often it is asked for; every motif has a random stream of its own. */
 function motifStore(random: Random): { motifs: Motif[]; draw: (use: MotifUse) => readonly DrawnMotif[] } {
   const motifs: Motif[] = [];
-  const drawn = new Map<string, readonly DrawnMotif[]>();
+  const drawn = new Map<MotifPiece, Map<string, readonly DrawnMotif[]>>();
   const draw = (use: MotifUse): readonly DrawnMotif[] => {
     const key = canonicalJson(use);
-    const known = drawn.get(key);
+    const piece = definitionOf<MotifPiece>(use, "motif");
+    const own = drawn.get(piece) ?? new Map<string, readonly DrawnMotif[]>();
+    drawn.set(piece, own);
+    const known = own.get(key);
     if (known) return known;
     const fresh = drawMotif(use, random.fork(`motif ${key}`)).map((motif) => ({
       index: motifs.push(motif) - 1,
       motif,
     }));
-    drawn.set(key, fresh);
+    own.set(key, fresh);
     return fresh;
   };
   return { motifs, draw };
@@ -80,6 +94,7 @@ async function layOut(
   pattern: TilePlan,
   motifs: readonly Motif[],
   tools: LayoutTools,
+  watch: Watch,
 ): Promise<readonly Placement[]> {
   const piece = definitionOf<LayoutPiece>(pattern.layout, `${pattern.name} > layout`);
   const where = shortName(piece.name);
@@ -87,14 +102,32 @@ async function layOut(
   try {
     placed = await piece.place(pattern.layout.params as never, tools);
   } catch (cause) {
+    if (watch.signal?.aborted && cause === watch.signal.reason) throw cause;
     if (cause instanceof SprigwrightError)
       within(pattern.name, () => {
         throw cause;
       });
-    if (isAbort(cause)) throw cause;
     throw pieceFailed(`${pattern.name} > ${where}`, cause);
   }
   return checkPlacements(placed, motifs.length, `${pattern.name} > ${where}`);
 }
 
-const isAbort = (cause: unknown): boolean => cause instanceof Error && cause.name === "AbortError";
+function arrange(repeat: RepeatPiece, pattern: TilePlan): Arrangement {
+  const where = `${pattern.name} > ${shortName(repeat.name)}`;
+  let arranged: unknown;
+  try {
+    arranged = within(pattern.name, () => repeat.arrange(pattern.repeat.params as never));
+  } catch (cause) {
+    if (cause instanceof SprigwrightError) throw cause;
+    throw pieceFailed(where, cause);
+  }
+  return checkArrangement(arranged, where);
+}
+
+/** A motif that names its parts itself may draw one that it did not announce: the pattern has no place for it. */
+function checkRoles(motifs: readonly Motif[], pattern: TilePlan): void {
+  for (const { name, shapes } of motifs)
+    for (const { role } of shapes)
+      if (!pattern.roles.includes(role))
+        throw unknownName(`${pattern.name} > ${name}`, "role", role, pattern.roles);
+}

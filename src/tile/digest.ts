@@ -4,8 +4,12 @@ import type { Size } from "../geometry/lattice.ts";
 import type { Layer } from "./tile.ts";
 
 /**
- * SHA-256 (FIPS 180-4) of a tile, in hexadecimal: of the block's size and, for every layer from back to front,
- * its role, its contours' curve counts and its points, all as little-endian 32-bit numbers.
+ * SHA-256 (FIPS 180-4) of a tile, in hexadecimal.
+ *
+ * It is taken over signed 32-bit little-endian numbers: first 1 (the version of this form), the block's width
+ * and height in µm, and the number of layers. Then, for each layer from back to front: the length of its role's
+ * name, the number of its contours and of its coordinates; the name's code points; the curves of each contour;
+ * and the coordinates, x, y, x, y …, in µm, as they stand in the layer.
  */
 export function digestOf(block: Size, layers: readonly Layer[]): string {
   const hash = sha256.create();

@@ -9,8 +9,8 @@ import { comparePaths, intoBlock } from "./wrap.ts";
 /**
  * One layer for each role: every shape of every placement, under every operation and in every cell of the block.
  *
- * A placed shape is rounded to whole µm once; all its copies are that shape moved (and mirrored) by whole µm,
- * so copies are exactly alike and seams close by construction.
+ * A shape is scaled and turned about its motif's origin and rounded to whole µm once; wherever it stands, it is
+ * that shape moved (and mirrored) by whole µm, so copies are exactly alike and seams close by construction.
  */
 export function makeLayers(
   placements: readonly Placement[],
@@ -22,9 +22,9 @@ export function makeLayers(
   const cells = cellsInBlock(lattice);
   const byRole = new Map<string, Path[]>(roles.map((role) => [role, []]));
   for (const { motif, x, y, turn, scale, flip } of placements) {
-    const matrix = placing(x, y, turn, scale, flip);
+    const matrix = placing(0, 0, turn, scale, flip);
     for (const { role, path } of stacked[motif]!) {
-      const placed = transformPath(path, matrix);
+      const placed = movePath(transformPath(path, matrix), x, y);
       for (const [i, operation] of operations.entries()) {
         const image = i === 0 ? placed : transformPath(placed, operation);
         for (const [dx, dy] of cells)

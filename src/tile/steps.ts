@@ -27,7 +27,7 @@ export function stepper(watch: Watch, from: number, to: number): (done: number) 
         `it went past ${STEP_BUDGET} steps without an end`,
         "mend the piece, or ask it for less",
       );
-    furthest = Math.max(furthest, Math.min(1, done));
+    if (done > furthest) furthest = Math.min(1, done);
     watch.onProgress?.(from + (to - from) * furthest);
     if (steps % STEPS_PER_BREATH === 0) await breathe();
     watch.signal?.throwIfAborted();

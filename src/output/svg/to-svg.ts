@@ -20,10 +20,14 @@ export function toSvg(tile: Tile, colorway: Colorway): string {
   );
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n`,
-    `  <title>${tile.name}, ${colorway.name}</title>\n`,
+    `  <title>${escaped(`${tile.name}, ${colorway.name}`)}</title>\n`,
     `  <desc>Repeats straight every ${mm(width)} x ${mm(height)} mm. Digest ${tile.digest}.</desc>\n`,
     `  <rect id="ground" fill="${ground}" width="${mm(width)}" height="${mm(height)}"/>\n`,
     ...layers,
     "</svg>\n",
   ].join("");
 }
+
+/** Text that XML takes as text: a colorway made by hand may have any name. */
+const escaped = (text: string): string =>
+  text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");

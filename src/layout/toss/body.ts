@@ -1,0 +1,74 @@
+import { badShape } from "../../errors/catalogue.ts";
+import { ringArea } from "../../geometry/flatten.ts";
+import { blankOutline, type Outline, outlineOfRings, silhouetteOf } from "../../geometry/outline.ts";
+import { type Circle, enclosingCircle } from "../../geometry/reach.ts";
+import type { DrawnMotif } from "../layout.ts";
+import type { TossEntry } from "./options.ts";
+import { spotsOf } from "./spots.ts";
+import { closeTexture, type Texture, textureOf } from "./texture.ts";
+
+/** How far a flattened outline may stray from the curve at its largest scale (µm). */
+const TOLERANCE = 8;
+
+/**
+ * What is added to every gap (µm), so that the drawn curves keep it: both outlines stray by the tolerance, and
+ * their points are rounded to whole µm, once when placed and once more when copied by an operation.
+ */
+export const SLACK: number = 2 * TOLERANCE + 4;
+
+/** Bays narrower than this, as a share of the motif's radius, are kept free. */
+const BAY = 0.3;
+
+/** One drawing, made ready for packing. Everything is in its own coordinates and unscaled (µm). */
+export interface Body {
+  readonly drawn: DrawnMotif;
+  /** Index of its entry. */
+  readonly entry: number;
+  /** Its entry's extra gap. */
+  readonly extra: number;
+  /** What exact distances are measured on; holes count as filled. */
+  readonly outline: Outline;
+  /** Room for the outline under the pose being tried. */
+  readonly scratch: Outline;
+  /** Area enclosed (µm²). */
+  readonly area: number;
+  readonly circle: Circle;
+  /** Discs inside, see {@link spotsOf}. */
+  readonly spots: Float64Array;
+  /** How far any part lies from the centre of the first disc. */
+  readonly reach: number;
+  readonly texture: Texture;
+}
+
+/** Prepares every drawing of every entry; `bodies[entry]` lists those of one. */
+export function bodiesOf(entries: readonly TossEntry[]): readonly (readonly Body[])[] {
+  return entries.map((entry, index) => entry.drawings.map((drawn) => bodyOf(drawn, entry, index)));
+}
+
+function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number): Body {
+  const rings = silhouetteOf(drawn.motif.outline, TOLERANCE / entry.scale[1]);
+  const outline = outlineOfRings(rings);
+  const circle = enclosingCircle(outline.points);
+  if (!(circle.r > 0)) throw badShape(`toss > motifs[${index}]`, `"${drawn.motif.name}" encloses no area`);
+  const coarse = outlineOfRings(silhouetteOf(drawn.motif.outline, circle.r / 40));
+  const texture = textureOf(coarse, circle);
+  const spots = spotsOf(coarse, texture, circle);
+  let reach = 0;
+  for (let i = 0; i < outline.points.length; i += 2) {
+    const dx = outline.points[i]! - spots[0]!;
+    const dy = outline.points[i + 1]! - spots[1]!;
+    reach = Math.max(reach, Math.sqrt(dx * dx + dy * dy));
+  }
+  return {
+    drawn,
+    entry: index,
+    extra: (entry.gap ?? 0) * 1000,
+    outline,
+    scratch: blankOutline(outline),
+    area: rings.reduce((sum, ring) => sum + ringArea(ring), 0),
+    circle,
+    spots,
+    reach,
+    texture: closeTexture(texture, circle.r * BAY),
+  };
+}

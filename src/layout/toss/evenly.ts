@@ -1,0 +1,32 @@
+import { filledStage, type Job } from "./job.ts";
+import { apportion, excess } from "./shares.ts";
+import type { Stage } from "./stage.ts";
+
+/** Narrowest step in which the number of motifs is sought, as a share of it. */
+const FINENESS = 0.02;
+
+/**
+ * As many motifs as fit at `gap` µm with the shares kept: a free fill first; if that left small motifs short of
+ * their share, the total is sought at which every entry still reaches its own.
+ */
+export async function packEvenly(job: Job, gap: number): Promise<Stage> {
+  const free = await filledStage(job, { gap, stream: "fill", done: 0.1 });
+  if (excess(free.used, job.shares).over < 1) return free;
+  let high = free.used.reduce((a, b) => a + b, 0);
+  let low = 0;
+  let best: Stage | undefined;
+  const sum = job.shares.reduce((a, b) => a + b, 0);
+  // What the entry that fell most behind would allow: more than that fits, since the others will be fewer.
+  let total = Math.floor(Math.min(...free.used.map((used, k) => used / job.shares[k]!)) * sum);
+  for (let round = 1; high - low > Math.max(1, FINENESS * high); round++) {
+    if (total <= low || total >= high) total = Math.floor((low + high) / 2);
+    const entries = apportion(total, job.shares);
+    const stage = await filledStage(job, { gap, stream: "fill", entries, done: round / (round + 3) });
+    if (stage.used.every((used, k) => used === entries[k])) {
+      best = stage;
+      low = total;
+    } else high = total;
+    total = Math.ceil((low + high) / 2);
+  }
+  return best ?? (await filledStage(job, { gap, stream: "fill", entries: apportion(1, job.shares), done: 0.9 }));
+}

@@ -1,0 +1,80 @@
+import type { Patch } from "./field.ts";
+import type { Band, SizeClass } from "./plan.ts";
+import { listCells, ONE_ROUND, type Seeker, seekerFor } from "./seeker.ts";
+import type { Stage } from "./stage.ts";
+import { createTries, type VisitWays, visit } from "./visit.ts";
+
+/** How a class is filled in. */
+export interface FillWays extends VisitWays {
+  readonly shares: readonly number[];
+  /** How many more of a band may be placed. */
+  readonly room: (band: Band) => number;
+  /** How many an entry may be ahead of its share when another finds no more place. */
+  readonly leeway: number;
+  /** See {@link Seeker.rounds}. */
+  readonly rounds: readonly number[];
+  /** Where first discs may go; undefined: the unit. */
+  readonly patch?: Patch;
+  /** Told after each piece. */
+  readonly onPlaced?: (band: Band) => void;
+  /** Awaited every so many cells. */
+  readonly breathe: () => Promise<void>;
+}
+
+/** Cells between two breaths. */
+const BREATH = 4000;
+
+/**
+ * Places the bands of one class, always the entry that is most behind its share, until the one that is behind
+ * finds no place any more: shapes that go in everywhere must not win. Returns how many were placed.
+ */
+export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWays): Promise<number> {
+  const tries = createTries(ways.tries);
+  let seekers = sizeClass
+    .filter((band) => ways.room(band) > 0)
+    .map((band) => seekerFor(stage, band, ways.spreads[band.entry]! > 0 ? ways.rounds : ONE_ROUND, ways.patch));
+  let placed = 0;
+  let breath = BREATH;
+  let ceiling = Infinity; // pieces for each share, set by the first entry that finds no more place
+  const mayGo = ({ band }: Seeker): boolean =>
+    stage.used[band.entry]! + 1 <= ceiling * ways.shares[band.entry]! + ways.leeway && ways.room(band) > 0;
+  while (seekers.length > 0) {
+    const seeker = mostBehind(stage, seekers, ways);
+    let found = false;
+    while (!found && seeker.live > 0) {
+      if (--breath === 0) {
+        breath = BREATH;
+        await ways.breathe();
+      }
+      found = visit(stage, seeker, ways, tries) !== undefined;
+      if (seeker.live === 0 && seeker.round + 1 < seeker.rounds.length) {
+        seeker.round++;
+        listCells(stage, seeker);
+      }
+    }
+    if (found) {
+      placed++;
+      ways.onPlaced?.(seeker.band);
+      if (mayGo(seeker)) continue;
+    } else {
+      ceiling = Math.min(ceiling, stage.used[seeker.band.entry]! / ways.shares[seeker.band.entry]!);
+    }
+    seekers = seekers.filter((other) => (found || other !== seeker) && mayGo(other));
+  }
+  return placed;
+}
+
+/** The seeker whose entry has the fewest pieces for its share; among equals one by chance. */
+function mostBehind(stage: Stage, seekers: readonly Seeker[], ways: FillWays): Seeker {
+  let best: Seeker | undefined;
+  let least = Infinity;
+  let ties = 1;
+  for (const seeker of seekers) {
+    const use = stage.used[seeker.band.entry]! / ways.shares[seeker.band.entry]!;
+    if (use > least) continue;
+    ties = use < least ? 1 : ties + 1;
+    if (use < least || ways.random.below(ties) === 0) best = seeker;
+    least = use;
+  }
+  return best!;
+}

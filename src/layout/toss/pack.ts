@@ -1,0 +1,90 @@
+import { badInput } from "../../errors/catalogue.ts";
+import type { LayoutTools, Placement } from "../layout.ts";
+import type { Piece } from "./board.ts";
+import { type Body, bodiesOf } from "./body.ts";
+import { findClash } from "./check.ts";
+import { packCounted } from "./counted.ts";
+import { packEvenly } from "./evenly.ts";
+import { type Job, jobFor } from "./job.ts";
+import type { TossOptions } from "./options.ts";
+import { planClasses } from "./plan.ts";
+import { rework } from "./rework.ts";
+import type { Stage } from "./stage.ts";
+import { refuseTooLarge } from "./too-large.ts";
+
+export type { Density, Direction, TossEntry, TossOptions } from "./options.ts";
+
+/** How much an airy toss widens the gap, as a share of the motifs' mean radius. */
+const AIR = 0.45;
+
+/**
+ * Scatters motifs over the unit so that no two drawn outlines, copies under the lattice and the operations
+ * included, come closer than the gap. The same tools (seed) give the same placements.
+ *
+ * @throws SprigwrightError `motif-too-large` for a motif that cannot keep the gap from its own copies,
+ * `count-too-large` for a count that does not fit
+ */
+export async function packTossed(options: TossOptions, tools: LayoutTools): Promise<readonly Placement[]> {
+  if (options.entries.length === 0 || options.count === 0) return [];
+  const bodies = bodiesOf(options.entries);
+  const gap = Math.round(options.gap * 1000);
+  const job = jobFor(options, planClasses(options.entries, bodies), tools);
+  refuseTooLarge(options.entries, bodies, tools.arrangement, job.turns, gap);
+  const stage = await packedStage(options, job, bodies, gap);
+  const placements = placementsOf(stage, job.turns.turn);
+  const byMotif = new Map(bodies.flat().map((body): [number, Body] => [body.drawn.index, body]));
+  const clash = findClash(placements, (motif) => byMotif.get(motif)!, tools.arrangement, gap);
+  if (clash)
+    throw badInput(
+      "internal-error",
+      "toss",
+      `"${clash.first}" and "${clash.second}" came out closer than the gap`,
+      "this is a fault of the library: please report the seed and the options",
+    );
+  await tools.step(1);
+  return placements;
+}
+
+async function packedStage(
+  options: TossOptions,
+  job: Job,
+  bodies: readonly (readonly Body[])[],
+  gap: number,
+): Promise<Stage> {
+  if (options.count !== undefined) return packCounted(job, gap, options.count);
+  if (options.density === "airy") return packEvenly(job, gap + airFor(options, bodies, gap));
+  const stage = await packEvenly(job, gap);
+  if (options.density === "packed") await rework(stage, job);
+  return stage;
+}
+
+/** What an airy toss adds to the gap (µm). */
+function airFor({ entries }: TossOptions, bodies: readonly (readonly Body[])[], gap: number): number {
+  let [radii, shares] = [0, 0];
+  entries.forEach(({ share, scale }, index) => {
+    const r = bodies[index]!.reduce((sum, body) => sum + body.circle.r, 0) / bodies[index]!.length;
+    radii += (share * r * (scale[0] + scale[1])) / 2;
+    shares += share;
+  });
+  return Math.round(Math.max(gap, (AIR * radii) / shares));
+}
+
+/** Pieces in the order in which they were placed, named by their entry and a running number. */
+function placementsOf(stage: Stage, turn: Float64Array): Placement[] {
+  const running = new Map<number, number>();
+  const pieces: Piece[] = [...stage.board.pieces].sort((a, b) => a.serial - b.serial);
+  return pieces.map((piece) => {
+    const { entry, drawn } = piece.body;
+    const number = (running.get(entry) ?? 0) + 1;
+    running.set(entry, number);
+    return {
+      id: `${entry + 1}-${number}`,
+      motif: drawn.index,
+      x: piece.x,
+      y: piece.y,
+      turn: turn[piece.turn]!,
+      scale: piece.scale,
+      flip: piece.flip,
+    };
+  });
+}

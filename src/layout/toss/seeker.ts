@@ -1,0 +1,86 @@
+import type { Random } from "../../seed/random.ts";
+import type { Patch } from "./field.ts";
+import type { Band } from "./plan.ts";
+import type { Stage } from "./stage.ts";
+
+/** Cells looked at for each one chosen. The tightest of them keeps the wide places free; the roomiest strews. */
+const CHOICE = 4;
+
+/** A band with the cells where its first disc may still find room. */
+export interface Seeker {
+  readonly band: Band;
+  /** What the field must hold at a cell for the smallest first disc. */
+  readonly need: number;
+  /** Where the cells are taken from. */
+  readonly area: Patch;
+  readonly cells: Int32Array;
+  /** How many of the cells are left. */
+  live: number;
+  /** How much of the spread is asked for in each round over the cells: kin keep apart as far as there is room. */
+  readonly rounds: readonly number[];
+  round: number;
+}
+
+/** The rounds of an entry that has nobody to keep apart from. */
+export const ONE_ROUND: readonly number[] = [0];
+
+/** Lists the cells with room, in the unit or in a patch. */
+export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], patch?: Patch): Seeker {
+  const { field, gap, arrangement } = stage;
+  const { cell, left, top } = field;
+  const { width, height } = arrangement.unit;
+  let need = Infinity;
+  for (const body of band.bodies) need = Math.min(need, body.spots[2]! * band.low + body.extra);
+  const area = patch ?? {
+    fromColumn: Math.ceil(-left / cell),
+    toColumn: Math.floor((width - left) / cell),
+    fromRow: Math.ceil(-top / cell),
+    toRow: Math.floor((height - top) / cell),
+  };
+  const across = Math.max(0, area.toColumn - area.fromColumn + 1);
+  const cells = new Int32Array(across * Math.max(0, area.toRow - area.fromRow + 1));
+  const seeker = { band, need: need + gap - 0.7 * cell, area, cells, live: 0, rounds, round: 0 };
+  listCells(stage, seeker);
+  return seeker;
+}
+
+/** Lists the cells with room anew. */
+export function listCells({ field }: Stage, seeker: Seeker): void {
+  const { area, cells, need } = seeker;
+  let live = 0;
+  for (let row = area.fromRow; row <= area.toRow; row++)
+    for (let column = area.fromColumn; column <= area.toColumn; column++) {
+      const at = row * field.columns + column;
+      if (field.values[at]! >= need) cells[live++] = at;
+    }
+  seeker.live = live;
+}
+
+/** Index of a cell with room, by chance but rather a tight one, or a roomy one; -1 when there is none left. */
+export function pickCell(stage: Stage, seeker: Seeker, random: Random, tight: boolean): number {
+  const { values } = stage.field;
+  const { cells, need } = seeker;
+  let best = -1;
+  let most = -Infinity;
+  for (let k = 0; k < CHOICE && seeker.live > 0; ) {
+    const index = random.below(seeker.live);
+    const value = values[cells[index]!]!;
+    if (value < need) {
+      dropCell(seeker, index);
+      if (best === seeker.live) best = index; // the last cell moved into the gap
+      continue;
+    }
+    const worth = tight ? -value : value;
+    if (worth > most) {
+      most = worth;
+      best = index;
+    }
+    k++;
+  }
+  return best;
+}
+
+/** Strikes a cell off the list. */
+export function dropCell(seeker: Seeker, index: number): void {
+  seeker.cells[index] = seeker.cells[--seeker.live]!;
+}

@@ -1,0 +1,99 @@
+import { type Images, imagesOf } from "../../geometry/images.ts";
+import type { Arrangement } from "../../geometry/lattice.ts";
+import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
+import { SLACK } from "./body.ts";
+import { clearPatch, createField, type Field, paint, type Patch, patchAround } from "./field.ts";
+import type { Outline } from "../../geometry/outline.ts";
+import type { SizeClass } from "./plan.ts";
+
+/** Most cells of a field: beyond, cells grow. */
+const MOST_CELLS = 1_500_000;
+
+/** A packing under way: pieces, room left, and how many of each entry. */
+export interface Stage {
+  readonly arrangement: Arrangement;
+  readonly images: Images;
+  readonly board: Board;
+  readonly field: Field;
+  /** Least distance of flattened outlines (µm): the gap and what flattening and rounding may take of it. */
+  readonly gap: number;
+  /** Pieces of each entry. */
+  readonly used: number[];
+  /** Area of all pieces (µm²). */
+  area: number;
+}
+
+/** An empty stage that the given classes can be packed on, with `gap` µm between drawn outlines. */
+export function createStage(
+  arrangement: Arrangement,
+  classes: readonly SizeClass[],
+  entries: number,
+  gap: number,
+): Stage {
+  let [reach, radius, least, widest, extra] = [0, 0, Infinity, 0, 0];
+  for (const band of classes.flat())
+    for (const body of band.bodies) {
+      reach = Math.max(reach, body.reach * band.high);
+      radius = Math.max(radius, body.circle.r * band.high);
+      least = Math.min(least, body.circle.r * band.low);
+      widest = Math.max(widest, body.spots[2]! * band.high);
+      extra = Math.max(extra, body.extra);
+    }
+  const { width, height } = arrangement.unit;
+  const around = (margin: number): Float64Array =>
+    Float64Array.from([-margin, -margin, width + margin, height + margin]);
+  const whole = gap + SLACK;
+  const window = around(reach);
+  const area = (width + 2 * reach) * (height + 2 * reach);
+  const cell = Math.ceil(Math.max(least / 5, Math.sqrt(area / MOST_CELLS)));
+  const cap = widest + whole + extra + 2 * cell;
+  const images = imagesOf(arrangement);
+  return {
+    arrangement,
+    images,
+    board: createBoard(images, around(2 * reach + Math.max(cap, whole + extra)), Math.max(radius, 4 * least)),
+    field: createField(images, window, cell, cap, whole),
+    gap: whole,
+    used: new Array<number>(entries).fill(0),
+    area: 0,
+  };
+}
+
+/** Sets a piece down. */
+export function setDown(stage: Stage, pose: Pose, outline: Outline): Piece {
+  const piece = stage.board.add(pose, outline);
+  for (const copy of piece.copies) paint(stage.field, copy);
+  tally(stage, piece, 1);
+  return piece;
+}
+
+/** Takes a piece up, and paints anew what it had covered. */
+export function takeUp(stage: Stage, piece: Piece): void {
+  const { board, field } = stage;
+  board.remove(piece);
+  tally(stage, piece, -1);
+  for (const copy of piece.copies)
+    repaint(stage, patchAround(field, copy.cx, copy.cy, copy.r + field.cap + piece.body.extra));
+}
+
+/** Keeps the counts in step with a piece that came (1) or went (-1). */
+export function tally(stage: Stage, piece: Piece, sign: 1 | -1): void {
+  stage.used[piece.body.entry]! += sign;
+  stage.area += sign * piece.body.area * piece.scale * piece.scale;
+}
+
+function repaint({ board, field }: Stage, patch: Patch): void {
+  if (patch.toColumn < patch.fromColumn || patch.toRow < patch.fromRow) return;
+  clearPatch(field, patch);
+  const { cell, left, top, cap } = field;
+  board.search(
+    left + patch.fromColumn * cell - cap,
+    top + patch.fromRow * cell - cap,
+    left + patch.toColumn * cell + cap,
+    top + patch.toRow * cell + cap,
+    (copy) => {
+      paint(field, copy, patch);
+      return false;
+    },
+  );
+}

@@ -1,0 +1,45 @@
+import { subtract, unite } from "../../geometry/boolean.ts";
+import { intersectRings, pathOfRings, subtractRings } from "../../geometry/clip.ts";
+import { flatten } from "../../geometry/flatten.ts";
+import { growRings } from "../../geometry/grow.ts";
+import { joinPaths, type Path } from "../../geometry/path.ts";
+import { boxesMeet, type Coat } from "./stack.ts";
+
+/** How far a colour spreads under one that is cut away for it (µm): about a pixel at 150 dpi. */
+const SPREAD = 150;
+/** How finely outlines are flattened where what comes of it stays hidden (µm). */
+const HIDDEN = 10;
+
+/**
+ * One path a role (as pieces to be united), such that stacking the roles in order looks as painting the coats did.
+ *
+ * A coat that is painted over by a role further down the stack is cut away there; all others stay whole. Colours
+ * that merely abut let the ground through along their common edge, so what a coat is cut away for spreads a
+ * little under it, where the coat hides it: the trap of a printer, and invisible.
+ */
+export function knockOut(coats: readonly Coat[], order: readonly string[]): Map<string, Path[]> {
+  const level = new Map(order.map((role, i) => [role, i]));
+  const drawn = new Map<string, Path[]>(order.map((role) => [role, []]));
+  coats.forEach((coat, i) => {
+    const covers = coats
+      .slice(i + 1)
+      .filter((later) => level.get(later.role)! < level.get(coat.role)! && boxesMeet(later.box, coat.box));
+    const left =
+      covers.length === 0 ? coat.path : subtract(coat.path, unite(covers.map((cover) => cover.path)));
+    if (left.contours.length > 0) drawn.get(coat.role)!.push(left);
+    if (left === coat.path) return;
+    for (const [role, path] of spreads(coat, covers)) drawn.get(role)!.push(path);
+  });
+  return drawn;
+}
+
+/** What each covering role adds under the coat: itself grown, within the coat and outside all other covers. */
+function spreads(coat: Coat, covers: readonly Coat[]): [role: string, path: Path][] {
+  const rings = (some: readonly Coat[]) => flatten(joinPaths(some.map(({ path }) => path)), HIDDEN);
+  const whole = flatten(coat.path, 2);
+  return [...new Set(covers.map((cover) => cover.role))].map((role) => {
+    const own = rings(covers.filter((cover) => cover.role === role));
+    const room = subtractRings(whole, rings(covers.filter((cover) => cover.role !== role)));
+    return [role, pathOfRings(intersectRings(growRings(own, SPREAD, HIDDEN), room))];
+  });
+}

@@ -1,0 +1,58 @@
+import { badInput } from "../../errors/catalogue.ts";
+
+/** What a drawing may take, so that a file from a stranger cannot hold a program up. */
+export const LIMITS = {
+  /** Characters of the file. */
+  characters: 1_000_000,
+  /** Elements, counting what `use` repeats. */
+  elements: 10_000,
+  /** Elements inside one another, counting what `use` enters. */
+  depth: 64,
+  /** Points of all paths together. */
+  points: 200_000,
+  /** Characters of attributes read, counting what `use` repeats. */
+  text: 10_000_000,
+  /** Different roles. */
+  roles: 64,
+} as const;
+
+/** Counts what a drawing takes and stops it at the limits. */
+export interface Budget {
+  /** One more element is entered. */
+  element(where: string, depth: number): void;
+  /** So many characters more are read. */
+  text(where: string, count: number): void;
+  /** So many points more are drawn. */
+  points(where: string, count: number): void;
+}
+
+/** A fresh count. */
+export function budget(): Budget {
+  let [elements, points, text] = [0, 0, 0];
+  return {
+    element(where, depth) {
+      if (depth > LIMITS.depth)
+        throw tooLarge(where, `more than ${LIMITS.depth} elements inside one another`);
+      elements++;
+      if (elements > LIMITS.elements) throw tooLarge(where, `more than ${LIMITS.elements} elements`);
+    },
+    text(where, count) {
+      text += count;
+      if (text > LIMITS.text)
+        throw tooLarge(where, `more than ${LIMITS.text} characters of attributes to read`);
+    },
+    points(where, count) {
+      points += count;
+      if (points > LIMITS.points) throw tooLarge(where, `more than ${LIMITS.points} points`);
+    },
+  };
+}
+
+/** A drawing that passes a limit. */
+export const tooLarge = (where: string, what: string): Error =>
+  badInput(
+    "artwork-too-large",
+    where,
+    what,
+    "simplify the drawing in its editor: fewer points, no hidden or repeated parts",
+  );

@@ -1,0 +1,91 @@
+import { DOMParser, type Document, type Element, ParseError } from "@xmldom/xmldom";
+import { badInput } from "../../errors/catalogue.ts";
+import { LIMITS, tooLarge } from "./limits.ts";
+
+/** SVG's own namespace. */
+const SVG = "http://www.w3.org/2000/svg";
+
+/**
+ * The root element of an SVG file.
+ * Nothing outside the text is ever fetched, and declarations of entities are refused before they are read.
+ * @throws SprigwrightError `not-svg`, `malformed-svg` (with the line), `unsafe-svg`, `artwork-too-large`
+ */
+export function parseSvg(text: string): Element {
+  if (text.length > LIMITS.characters) throw tooLarge("svg", `${text.length} characters`);
+  const source = text.startsWith("\ufeff") ? text.slice(1) : text;
+  if (!source.trimStart().startsWith("<"))
+    throw notSvg(source.trim() === "" ? "the text is empty" : "it is not XML");
+  refuseEntities(source);
+  if (countTags(source) > LIMITS.elements) throw tooLarge("svg", `more than ${LIMITS.elements} elements`);
+  const root = parseXml(source).documentElement;
+  if (root?.localName !== "svg" || root.namespaceURI !== SVG)
+    throw notSvg(`its root element is <${root?.nodeName ?? "none"}>`);
+  return root;
+}
+
+function parseXml(source: string): Document {
+  let problem = "";
+  const onError = (_level: string, message: string): void => {
+    problem = message;
+    throw new Error(message);
+  };
+  try {
+    return new DOMParser({ onError }).parseFromString(source, "image/svg+xml");
+  } catch (cause) {
+    const line = (cause instanceof ParseError && (cause.locator?.lineNumber as number | undefined)) || 0;
+    const said = (problem || (cause instanceof Error ? cause.message : "")).split("\n")[0]!.slice(0, 120);
+    throw badInput(
+      "malformed-svg",
+      line > 0 ? `svg > line ${line}` : "svg",
+      `the file is not well-formed XML: ${said}`,
+      "mend the file there, or save it again from its editor",
+      cause,
+    );
+  }
+}
+
+/** Entities can grow a small file to any size, and can name other files; drawings do without. */
+function refuseEntities(source: string): void {
+  const at = source.indexOf("<!DOCTYPE");
+  const end = at < 0 ? -1 : source.indexOf(">", at);
+  const subset = at >= 0 && source.slice(at, end < 0 ? source.length : end).includes("[");
+  if (subset || source.includes("<!ENTITY"))
+    throw badInput(
+      "unsafe-svg",
+      "svg",
+      "the file declares entities in its DOCTYPE",
+      "delete the <!DOCTYPE …> lines, or save the drawing as plain SVG",
+    );
+}
+
+function countTags(source: string): number {
+  let count = 0;
+  for (let at = source.indexOf("<"); at >= 0; at = source.indexOf("<", at + 1)) {
+    const next = source.charCodeAt(at + 1);
+    if (next !== 47 && next !== 33 && next !== 63) count++; // neither "/" nor "!" nor "?"
+  }
+  return count;
+}
+
+const notSvg = (what: string): Error =>
+  badInput(
+    "not-svg",
+    "svg",
+    `this is not an SVG drawing: ${what}`,
+    "give the text of an .svg file, from <svg to </svg>",
+  );
+
+/** Elements of SVG right inside an element; those of editors' own namespaces are passed over. */
+export function childElements(element: Element): Element[] {
+  const found: Element[] = [];
+  for (let node = element.firstChild; node; node = node.nextSibling)
+    if (node.nodeType === 1 && (node as Element).namespaceURI === SVG) found.push(node as Element);
+  return found;
+}
+
+/** How messages name an element: `<path id="stem"> on line 12`. */
+export function called(element: Element): string {
+  const id = element.getAttribute("id");
+  const named = id ? ` id="${id.slice(0, 40)}"` : "";
+  return `<${element.nodeName.slice(0, 40)}${named}> on line ${element.lineNumber ?? "?"}`;
+}

@@ -1,0 +1,86 @@
+import { unite } from "../../geometry/boolean.ts";
+import { intersectRings, ringsArea } from "../../geometry/clip.ts";
+import { flatten } from "../../geometry/flatten.ts";
+import { type Box, boxOf, type Path } from "../../geometry/path.ts";
+
+/** What one role paints in one go, between areas of other roles. */
+export interface Coat {
+  readonly role: string;
+  readonly path: Path;
+  readonly box: Box;
+}
+
+/** Areas in paint order, neighbours of one role joined. */
+export function coatsOf(areas: readonly { readonly role: string; readonly path: Path }[]): Coat[] {
+  const groups: { role: string; paths: Path[] }[] = [];
+  for (const { role, path } of areas) {
+    const last = groups.at(-1);
+    if (last?.role === role) last.paths.push(path);
+    else groups.push({ role, paths: [path] });
+  }
+  return groups.map(({ role, paths }) => {
+    const path = paths.length === 1 ? paths[0]! : unite(paths);
+    return { role, path, box: boxOf(path) };
+  });
+}
+
+/** Whether two boxes share any area. */
+export const boxesMeet = (a: Box, b: Box): boolean =>
+  a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+
+/** How finely outlines are flattened to weigh overlaps (µm): only the order of roles hangs on it. */
+const COARSE = 50;
+/** Overlaps weighed as areas; beyond so many, as the overlap of their boxes. */
+const MOST_WEIGHED = 20_000;
+
+/**
+ * Roles back to front, so that as little area as possible must be cut away to keep the picture: a role that is
+ * painted over by another should lie below it. Exact best orders are hard to find (linear ordering), so each role
+ * is moved to where it saves most until no move saves anything; ties keep the order of first paint.
+ */
+export function stackRoles(coats: readonly Coat[]): string[] {
+  const roles = [...new Set(coats.map((coat) => coat.role))];
+  const over = overlaps(coats, roles);
+  const order = roles.map((_, i) => i);
+  for (let moved = true, rounds = 0; moved && rounds < 4 * roles.length; rounds++) {
+    moved = false;
+    let best = { from: 0, to: 0, saved: 0 };
+    for (let from = 0; from < order.length; from++)
+      for (const way of [1, -1])
+        for (let to = from + way, saved = 0; to >= 0 && to < order.length; to += way) {
+          const [mover, passed] = [order[from]!, order[to]!];
+          // Moving up past a role pays for what that role paints over it, and saves the reverse.
+          const [up, down] = way === 1 ? [mover, passed] : [passed, mover];
+          saved += over[down]![up]! - over[up]![down]!;
+          if (saved > best.saved) best = { from, to, saved };
+        }
+    if (best.saved > 0) {
+      order.splice(best.to, 0, ...order.splice(best.from, 1));
+      moved = true;
+    }
+  }
+  return order.map((i) => roles[i]!);
+}
+
+/** `over[a][b]`: the area (µm²) in which b is painted over a. */
+function overlaps(coats: readonly Coat[], roles: readonly string[]): number[][] {
+  const index = new Map(roles.map((role, i) => [role, i]));
+  const over = roles.map(() => roles.map(() => 0));
+  const rings = coats.map((coat) => flatten(coat.path, COARSE));
+  let weighed = 0;
+  for (let above = 1; above < coats.length; above++)
+    for (let below = 0; below < above; below++) {
+      const [a, b] = [coats[below]!, coats[above]!];
+      if (a.role === b.role || !boxesMeet(a.box, b.box)) continue;
+      const area =
+        weighed++ < MOST_WEIGHED
+          ? ringsArea(intersectRings(rings[below]!, rings[above]!))
+          : boxOverlap(a.box, b.box);
+      over[index.get(a.role)!]![index.get(b.role)!]! += Math.round(area);
+    }
+  return over;
+}
+
+const boxOverlap = (a: Box, b: Box): number =>
+  (Math.min(a.maxX, b.maxX) - Math.max(a.minX, b.minX)) *
+  (Math.min(a.maxY, b.maxY) - Math.max(a.minY, b.minY));

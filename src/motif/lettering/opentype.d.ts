@@ -1,0 +1,23 @@
+// opentype.js 2 has no types of its own; this is the part of it that lettering uses.
+declare module "opentype.js" {
+  export interface Glyph {
+    readonly index: number;
+    readonly advanceWidth?: number;
+    readonly path: { readonly commands: readonly import("./font.ts").OutlineStep[] };
+  }
+  export interface Font {
+    readonly unitsPerEm: number;
+    getEnglishName(name: "fontFamily"): string | undefined;
+    charToGlyph(character: string): Glyph;
+    readonly kerningPairs: Readonly<Record<string, number>>;
+    readonly position: {
+      getKerningTables(script: string): readonly object[] | undefined;
+      getKerningValue(tables: readonly object[], left: number, right: number): number;
+    };
+  }
+  /** The ES module build. */
+  export const parse: ((bytes: ArrayBuffer) => Font) | undefined;
+  /** The CommonJS build, as Node sees it. */
+  const whole: { readonly parse: (bytes: ArrayBuffer) => Font } | undefined;
+  export default whole;
+}

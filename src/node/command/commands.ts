@@ -1,0 +1,87 @@
+/** A flag of a command: the same data serves parsing, help, hints and the tests of the docs. */
+export interface Flag {
+  /** What stands for its value in help; without it the flag is a switch. */
+  readonly value?: string;
+  readonly about: string;
+  /** What holds when it is left out. */
+  readonly fallback?: string;
+  /** May be given more than once. */
+  readonly many?: true;
+  readonly short?: string;
+}
+
+/** A command: what it is called and what it takes. */
+export interface CommandInfo {
+  readonly about: string;
+  /** What follows the name. */
+  readonly takes: string;
+  /** Least number of names that must follow. */
+  readonly least: number;
+  readonly most: number;
+  readonly detail: string;
+  readonly flags: Readonly<Record<string, Flag>>;
+}
+
+const plugin: Flag = {
+  value: "FILE",
+  about: "a script that exports a plugin, for recipes that use its pieces",
+  many: true,
+};
+const dpi: Flag = { value: "N", about: "dots per inch of the print, 1 to 2400" };
+const MANY = Number.POSITIVE_INFINITY;
+
+/** Flags that every command knows. */
+export const SHARED: Readonly<Record<string, Flag>> = {
+  help: { short: "h", about: "show this and stop" },
+  stack: { about: "with an error, also show where in the code it arose" },
+};
+
+export const COMMANDS = {
+  build: {
+    about: "write the pictures and the recipe of patterns",
+    takes: "SCRIPT...",
+    least: 1,
+    most: MANY,
+    detail:
+      "A script is a .ts, .mts, .js or .mjs file whose default export is a pattern or a list of patterns. A recipe.json does as well; and of a folder, every script that exports a pattern. All are read before the first is built.",
+    flags: {
+      out: { value: "DIR", short: "o", about: "where each pattern gets its folder", fallback: "out" },
+      dpi: { ...dpi, fallback: "150" },
+      colorway: { value: "NAME", many: true, about: "write this colorway only", fallback: "all" },
+      only: {
+        value: "KINDS",
+        many: true,
+        about: "svg (one block, to edit), png (one block, to print), field (the block repeated, to look at)",
+        fallback: "svg,png,field",
+      },
+      plugin,
+    },
+  },
+  inspect: {
+    about: "look patterns over before they go to print",
+    takes: "SCRIPT...",
+    least: 1,
+    most: MANY,
+    detail:
+      "Builds each pattern, writes nothing, and lists what a print might suffer from. Ends with 1 when there is a fault.",
+    flags: {
+      surface: {
+        value: "NAME",
+        about: "what it is printed on: fabric (150 dpi), wallpaper (150), paper (300)",
+        fallback: "fabric",
+      },
+      dpi: { ...dpi, fallback: "the surface's" },
+      plugin,
+    },
+  },
+  describe: {
+    about: "list the pieces that patterns are made of",
+    takes: "[PIECE]",
+    least: 0,
+    most: 1,
+    detail: "With the name of a piece: what it takes, with ranges and what it does when left alone.",
+    flags: { json: { about: "as JSON, each piece's parameters as a JSON Schema (2020-12)" }, plugin },
+  },
+} as const satisfies Readonly<Record<string, CommandInfo>>;
+
+export type CommandName = keyof typeof COMMANDS;

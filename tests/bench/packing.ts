@@ -1,0 +1,54 @@
+/** Coverage and time of the toss against a plain dart thrower, in one run. Start it with `npx jiti tests/bench/packing.ts`. */
+import { areaOf } from "../../src/geometry/path.ts";
+import { bodiesOf } from "../../src/layout/toss/body.ts";
+import { filledStage, jobFor } from "../../src/layout/toss/job.ts";
+import type { Band } from "../../src/layout/toss/plan.ts";
+import { createRandom } from "../../src/seed/random.ts";
+import { mix, options, repeats, tools } from "../layout/toss/fixtures.ts";
+import { darts } from "./baseline.ts";
+
+const SIDE = 200;
+const SCALES = [1, 22 / 36, 12 / 36];
+const seeds = Array.from({ length: Number(process.argv[2] ?? 3) }, (_, k) => `bench-${k}`);
+const paths = mix().map((entry) => entry.drawings[0]!.motif.outline);
+
+const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
+
+async function toss(seed: string): Promise<{ count: number; coverage: number }> {
+  const given = options({ density: "even", entries: mix([1 / 3, 1]) });
+  const arrangement = repeats.straight(SIDE, SIDE);
+  const bodies = bodiesOf(given.entries);
+  const classes = SCALES.map((scale) =>
+    bodies.map((list, entry): Band => ({ entry, bodies: list, low: scale, high: scale })),
+  );
+  const job = jobFor(given, classes, tools(seed, arrangement));
+  const stage = await filledStage(job, { gap: given.gap * 1000, stream: "fill", done: 0 });
+  const pieces = [...stage.board.pieces];
+  const area = pieces.reduce((sum, p) => sum + areaOf(p.body.drawn.motif.outline) * p.scale * p.scale, 0);
+  return { count: pieces.length, coverage: area / (SIDE * SIDE * 1e6) };
+}
+
+async function measure(
+  name: string,
+  run: (seed: string) => Promise<{ count: number; coverage: number }>,
+): Promise<{ coverage: number; ms: number }> {
+  const rows: { count: number; coverage: number; ms: number }[] = [];
+  for (const seed of seeds) {
+    const start = performance.now();
+    const result = await run(seed);
+    rows.push({ ...result, ms: performance.now() - start });
+  }
+  const coverage = median(rows.map((row) => row.coverage));
+  const ms = median(rows.map((row) => row.ms));
+  console.log(
+    `${name.padEnd(14)} n ${median(rows.map((row) => row.count))}  coverage ${coverage.toFixed(4)}  ${ms.toFixed(0)} ms`,
+  );
+  return { coverage, ms };
+}
+
+const base = await measure("darts", (seed) =>
+  Promise.resolve(darts(paths, SCALES, SIDE * 1000, 2000, 2000, createRandom(seed))),
+);
+await measure("(warming up)", toss);
+const even = await measure("even", toss);
+console.log(`even: ${(even.coverage / base.coverage).toFixed(3)}x coverage, ${(even.ms / base.ms).toFixed(3)}x time`);

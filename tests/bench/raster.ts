@@ -1,0 +1,117 @@
+// How long the first and the tenth colorway take, against resvg in the same run, each in a fresh process.
+// Run with: npx jiti tests/bench/raster.ts [rounds] [width ...]
+import { execFileSync } from "node:child_process";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { Resvg } from "@resvg/resvg-js";
+import { build } from "esbuild";
+import { rasterize } from "../../src/output/png/rasterize.ts";
+import { meadow, svgOf } from "../output/png/tiles.ts";
+
+/** 8 in: 900 dpi is 7200 pixels. 18 x 17 = 306 flowers would not be square; 289 of 15 contours are near enough. */
+const SIZE = 203_200;
+const ACROSS = 17;
+const COLORWAYS = Array.from({ length: 10 }, (_, i) => ({
+  name: `colorway-${i}`,
+  inks: {
+    ground: "#f6ead7",
+    stem: "#2f4a38",
+    leaf: `#5f8b${(40 + i * 12).toString(16)}`,
+    petal: `#d9${(30 + i * 20).toString(16)}3c`,
+    centre: "#f2c14e",
+  },
+}));
+
+interface Result {
+  readonly first: number;
+  readonly tenth: number;
+  readonly bytes: number;
+  readonly peak: number;
+}
+
+/** Times every colorway, file write included. */
+async function timed(prepare: () => Promise<(i: number) => Uint8Array>): Promise<Result> {
+  const folder = mkdtempSync(join(tmpdir(), "raster-bench-"));
+  const times: number[] = [];
+  let bytes = 0;
+  let start = performance.now();
+  const draw = await prepare();
+  for (let i = 0; i < COLORWAYS.length; i++) {
+    const png = draw(i);
+    writeFileSync(join(folder, `${i}.png`), png);
+    bytes = png.length;
+    times.push(performance.now() - start);
+    start = performance.now();
+  }
+  rmSync(folder, { recursive: true });
+  return { first: times[0]!, tenth: times[9]!, bytes, peak: process.resourceUsage().maxRSS / 1024 };
+}
+
+async function one(engine: string, width: number): Promise<Result> {
+  const tile = meadow(SIZE, ACROSS, 3);
+  if (engine === "own")
+    return timed(async () => {
+      const raster = await rasterize(tile, { width });
+      return (i) => raster.png(COLORWAYS[i]!);
+    });
+  // The SVG text is there beforehand; two colorways say enough.
+  const texts = COLORWAYS.slice(0, 2).map(({ inks }) => svgOf(tile, inks, width, width));
+  COLORWAYS.length = 2;
+  const result = await timed(async () => (i) => new Resvg(texts[i]!).render().asPng());
+  return { ...result, tenth: Number.NaN };
+}
+
+const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
+
+async function compare(rounds: number, widths: readonly number[]): Promise<void> {
+  const cache = join(import.meta.dirname, "../../node_modules/.cache/sprigwright-bench");
+  mkdirSync(cache, { recursive: true });
+  const script = join(cache, "raster.mjs");
+  const entry = join(import.meta.dirname, "raster.ts");
+  await build({
+    entryPoints: [entry],
+    outfile: script,
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    packages: "external",
+  });
+  const run = (engine: string, width: number): Result =>
+    JSON.parse(
+      execFileSync(process.execPath, [script, "one", engine, String(width)], { encoding: "utf8" }).replace(
+        "NaN",
+        "null",
+      ),
+    );
+  const rows = widths.map((width) => {
+    const own: Result[] = [];
+    const other: Result[] = [];
+    for (let i = 0; i < rounds; i++) {
+      own.push(run("own", width));
+      if (width <= 12_000) other.push(run("resvg", width));
+    }
+    const of = (results: readonly Result[], key: keyof Result): number => median(results.map((r) => r[key]));
+    const ratio = (key: keyof Result): string =>
+      other.length > 0 ? (of(own, key) / of(other, key)).toFixed(2) : "-";
+    return {
+      pixels: width,
+      "first ms": Math.round(of(own, "first")),
+      "first / resvg": ratio("first"),
+      "tenth ms": of(own, "tenth").toFixed(1),
+      "tenth / first": `${((100 * of(own, "tenth")) / of(own, "first")).toFixed(2)} %`,
+      "peak MB": Math.round(of(own, "peak")),
+      "peak / resvg": ratio("peak"),
+      KiB: Math.round(of(own, "bytes") / 1024),
+      "size / resvg": ratio("bytes"),
+    };
+  });
+  console.table(rows);
+}
+
+const [mode, ...rest] = process.argv.slice(2);
+if (mode === "one") console.log(JSON.stringify(await one(rest[0]!, Number(rest[1]))));
+else {
+  const widths = rest.map(Number);
+  await compare(Number(mode ?? 3), widths.length > 0 ? widths : [3600, 7200, 12_000, 20_000]);
+}
