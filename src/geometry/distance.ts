@@ -63,7 +63,14 @@ export function pointSideSquared(
 }
 
 /** Squared gap between box `i` of `a` and box `j` of `b` moved by (dx, dy); four numbers a box. */
-function boxGapSquared(a: Float64Array, i: number, b: Float64Array, j: number, dx: number, dy: number): number {
+function boxGapSquared(
+  a: Float64Array,
+  i: number,
+  b: Float64Array,
+  j: number,
+  dx: number,
+  dy: number,
+): number {
   const gapX = Math.max(a[i]! - b[j + 2]! - dx, b[j]! + dx - a[i + 2]!, 0);
   const gapY = Math.max(a[i + 1]! - b[j + 3]! - dy, b[j + 1]! + dy - a[i + 3]!, 0);
   return gapX * gapX + gapY * gapY;

@@ -69,7 +69,11 @@ export const blankOutline = (like: Outline): Outline => ({
 });
 
 /** Writes `source` under a matrix into `target`, an outline of the same make, and returns it. */
-export function transformOutline(source: Outline, m: Matrix, target: Outline = blankOutline(source)): Outline {
+export function transformOutline(
+  source: Outline,
+  m: Matrix,
+  target: Outline = blankOutline(source),
+): Outline {
   const [a, b, c, d, e, f] = m;
   const from = source.points;
   const to = target.points;

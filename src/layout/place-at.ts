@@ -3,8 +3,8 @@ import { motif } from "../motif/param.ts";
 import { list, object } from "../params/compound.ts";
 import { flag, length, number, turns } from "../params/kinds.ts";
 import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../params/param.ts";
-import { mmToUm } from "../units/length.ts";
 import { wrapTurns } from "../seed/trigonometry.ts";
+import { mmToUm } from "../units/length.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
 
 const place: {

@@ -1,4 +1,4 @@
-import { outOfRange, unknownName, wrongType } from "../errors/catalogue.ts";
+import { badInput, unknownName, wrongType } from "../errors/catalogue.ts";
 import { within } from "../errors/error.ts";
 import { isRecord, readParams } from "../params/compound.ts";
 import { integer, share } from "../params/kinds.ts";
@@ -39,9 +39,7 @@ export type MappedRoles<Part extends string, Map> = {
 
 /** The one argument of a factory: it may be left out when every parameter has a default. */
 export type Given<S extends ParamSpec, More> =
-  Record<never, never> extends ParamsIn<S>
-    ? [options?: ParamsIn<S> & More]
-    : [options: ParamsIn<S> & More];
+  Record<never, never> extends ParamsIn<S> ? [options?: ParamsIn<S> & More] : [options: ParamsIn<S> & More];
 
 /** Puts a motif to use: `leaf({ length: 18, roles: { blade: "moss" } })`. */
 export interface MotifFactory<S extends ParamSpec, Part extends string> {
@@ -55,7 +53,7 @@ const varySpec = share({ about: "How far drawings stray from the plain one.", de
 const variantsSpec = integer({ about: "How many different drawings.", min: 1, max: 64, default: 1 });
 const ROLE_NAME = /^[a-z][a-z0-9-]{0,39}$/;
 
-/** Whether a text can name a role: kebab-case, at most 40 characters, and not the ground's. */
+/** A role's name, if it is one: kebab-case, at most 40 characters. `"ground"` is one: such a part is a knock-out. */
 export function checkRoleName(role: unknown, where: string): string {
   if (typeof role !== "string" || !ROLE_NAME.test(role))
     throw wrongType(where, role, 'a role name in kebab-case, such as "leaf" or "outer-petal"');
@@ -82,7 +80,12 @@ export function useMotif(piece: MotifPiece, options: unknown): MotifUse {
   const strays = varySpec.read(vary, `${where} > vary`);
   const drawings = variantsSpec.read(variants ?? (strays > 0 ? 4 : 1), `${where} > variants`);
   if (drawings > 1 && strays === 0)
-    throw outOfRange(`${where} > variants`, drawings, { min: 1, max: 1 }, "drawing while vary is 0");
+    throw badInput(
+      "variants-alike",
+      `${where} > variants`,
+      `all ${drawings} drawings would be alike, since vary is 0`,
+      "say how far they may stray, such as vary: 0.3, or leave variants out",
+    );
   const read = readParams(piece.params, params, where);
   const use = {
     use: piece.name,
@@ -95,7 +98,12 @@ export function useMotif(piece: MotifPiece, options: unknown): MotifUse {
 }
 
 /** A piece with fixed parts maps those; one that draws its own parts says from its parameters what they are. */
-function rolesFor(piece: MotifPiece, params: object, roles: unknown, where: string): Readonly<Record<string, string>> {
+function rolesFor(
+  piece: MotifPiece,
+  params: object,
+  roles: unknown,
+  where: string,
+): Readonly<Record<string, string>> {
   const given = readRoles(piece.parts, roles, `${where} > roles`);
   if (piece.parts !== "drawn" || !piece.rolesOf) return given;
   const complete = within(where, () => piece.rolesOf!(params as never, given));

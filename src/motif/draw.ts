@@ -2,6 +2,7 @@ import { badShape, pieceFailed, shown } from "../errors/catalogue.ts";
 import { SprigwrightError, within } from "../errors/error.ts";
 import { subtract, unite } from "../geometry/boolean.ts";
 import { isPath, type Path } from "../geometry/path.ts";
+import { silhouette } from "../geometry/silhouette.ts";
 import { definitionOf } from "../params/use.ts";
 import { exactMath } from "../seed/math.ts";
 import type { Random } from "../seed/random.ts";
@@ -47,7 +48,7 @@ function assemble(piece: MotifPiece, use: MotifUse, name: string, drawn: unknown
     if (path.contours.length > 0) shapes = layOver(shapes, role, path);
   }
   if (shapes.length === 0) throw badShape("draw", "nothing was drawn");
-  const outline = shapes.length === 1 ? shapes[0]!.path : unite(shapes.map((shape) => shape.path));
+  const outline = silhouette(shapes.map((shape) => shape.path));
   return Object.freeze({ name, shapes: Object.freeze(shapes), outline });
 }
 

@@ -2,6 +2,7 @@ import { builtInChecks } from "../check/inspect.ts";
 import { placeAt } from "../layout/place-at.ts";
 import { set } from "../layout/set.ts";
 import { toss } from "../layout/toss.ts";
+import { berry, blossom, dot, leaf, ring, scallop, sprig, star } from "../motif/primitives/index.ts";
 import { halfBrick } from "../repeat/half-brick.ts";
 import { halfDrop } from "../repeat/half-drop.ts";
 import { mirror } from "../repeat/mirror.ts";
@@ -14,5 +15,10 @@ export const builtIn = (): Plugin =>
   definePlugin({
     name: "sprigwright",
     version: VERSION,
-    pieces: [toss, set, placeAt, straight, halfDrop, halfBrick, mirror, ...builtInChecks],
+    pieces: [
+      ...[berry, blossom, dot, leaf, ring, scallop, sprig, star],
+      ...[toss, set, placeAt],
+      ...[straight, halfDrop, halfBrick, mirror],
+      ...builtInChecks,
+    ],
   });

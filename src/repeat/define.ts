@@ -46,7 +46,9 @@ export function useRepeat(piece: RepeatPiece, options: unknown): RepeatUse {
 
 /** Width and height of the unit, as every repeat type takes them: 5 mm to 10 m. */
 export const unitSize: {
+  /** Width of the unit that is drawn and then repeated, 5 mm to 10 m. */
   readonly width: Param<Length, number, false>;
+  /** Height of the unit that is drawn and then repeated, 5 mm to 10 m. */
   readonly height: Param<Length, number, false>;
 } = {
   width: length({ about: "Width of the unit that is drawn and then repeated.", min: 5, max: 10_000 }),

@@ -5,7 +5,10 @@ import { mmToUm } from "../units/length.ts";
 import { defineRepeat, type RepeatFactory, unitSize } from "./define.ts";
 
 type Axis = "across" | "down" | "both";
-const params: typeof unitSize & { readonly axis: Param<Axis, Axis, true> } = {
+const params: typeof unitSize & {
+  /** Which neighbours are mirror images: those beside it (across, the default), above and below (down), or both. */
+  readonly axis: Param<Axis, Axis, true>;
+} = {
   ...unitSize,
   axis: choice({
     about: "Which neighbours are mirror images: those beside it, those above and below, or both.",

@@ -3,7 +3,12 @@ import * as catalogue from "../../src/errors/catalogue.ts";
 import { SprigwrightError, within } from "../../src/errors/error.ts";
 import { refusal } from "../given.ts";
 
-const example = { code: "length-range", where: "gap", what: "-3 mm is outside 0 mm to 60 mm", fix: "give more" };
+const example = {
+  code: "length-range",
+  where: "gap",
+  what: "-3 mm is outside 0 mm to 60 mm",
+  fix: "give more",
+};
 
 describe("SprigwrightError", () => {
   it("reads as place, fault, cure and code", () => {

@@ -5,15 +5,18 @@ import { subtract, unite } from "../../src/geometry/boolean.ts";
 import { flatten, isStraight, type Ring, ringArea } from "../../src/geometry/flatten.ts";
 import { placing, reversePath, transformPath } from "../../src/geometry/matrix.ts";
 import { areaOf, CURVE, eachContour, emptyPath, joinPaths, type Path } from "../../src/geometry/path.ts";
-import { ellipse, holed, loop } from "../../src/geometry/shapes.ts";
 import { pen } from "../../src/geometry/pen.ts";
+import { ellipse, holed, loop } from "../../src/geometry/shapes.ts";
 import { cosTurns, sinTurns } from "../../src/seed/trigonometry.ts";
 import { polygon, rectangle } from "../given.ts";
 
 // The judge: polygon-clipping (Martinez 2009 after Vatti), which shares no code with paper or Clipper.
 type Pair = [number, number];
 const pairs = (ring: Ring): Pair[] =>
-  Array.from({ length: ring.length / 2 }, (_, i): Pair => [Math.round(ring[2 * i]!), Math.round(ring[2 * i + 1]!)]);
+  Array.from(
+    { length: ring.length / 2 },
+    (_, i): Pair => [Math.round(ring[2 * i]!), Math.round(ring[2 * i + 1]!)],
+  );
 const FINE = 4;
 
 /** What a path fills even-odd: the same as nonzero where no contour crosses another. */
@@ -75,7 +78,8 @@ const petal = (turn: number, length = 20, width = 8): Path =>
 
 describe("unite", () => {
   it("keeps the author's own points where nothing overlaps", () => {
-    const apart = [ellipse(0, 0, 5), ellipse(20, 0, 5), rectangle(40, 0, 3, 3)];
+    const midway = polygon(60, 0, 65, 0, 70, 0, 70, 9, 60, 9);
+    const apart = [ellipse(0, 0, 2), ellipse(20, 0, 5), rectangle(40, 0, 3, 3), midway];
     expect(unite(apart)).toEqual(joinPaths(apart));
     const ring = holed(ellipse(0, 0, 5), ellipse(0, 0, 3));
     expect(unite([ring])).toEqual(ring);
@@ -136,11 +140,16 @@ describe("unite", () => {
     const left = rectangle(0, 0, 5, 5);
     expect(areas(unite([left, rectangle(5, 0, 5, 5)]))).toEqual([50]);
     expect(areaOf(unite([left, rectangle(5, 5, 5, 5)]))).toBe(50e6);
-    expect(areaOf(unite([ellipse(0, 0, 5), ellipse(10, 0, 5)]))).toBeCloseTo(2 * areaOf(ellipse(0, 0, 5)), -4);
+    expect(areaOf(unite([ellipse(0, 0, 5), ellipse(10, 0, 5)]))).toBeCloseTo(
+      2 * areaOf(ellipse(0, 0, 5)),
+      -4,
+    );
   });
 
   it("leaves a hole where a ring of discs closes", () => {
-    const wreath = Array.from({ length: 12 }, (_, i) => ellipse(20 * cosTurns(i / 12), 20 * sinTurns(i / 12), 6));
+    const wreath = Array.from({ length: 12 }, (_, i) =>
+      ellipse(20 * cosTurns(i / 12), 20 * sinTurns(i / 12), 6),
+    );
     const united = unite(wreath);
     expect(areas(united).filter((size) => size > 0)).toHaveLength(1);
     expect(areas(united).filter((size) => size < 0)).toHaveLength(1);
@@ -229,12 +238,7 @@ describe("any blobs", () => {
       fc.array(fc.integer({ min: 2, max: 15 }), { minLength: 3, maxLength: 8 }),
     )
     .map(([x, y, reach]) =>
-      loop(
-        reach.flatMap((r, i) => [
-          x + r * cosTurns(i / reach.length),
-          y + r * sinTurns(i / reach.length),
-        ]),
-      ),
+      loop(reach.flatMap((r, i) => [x + r * cosTurns(i / reach.length), y + r * sinTurns(i / reach.length)])),
     );
 
   it("unite and subtract as polygon-clipping does, without crossings", () => {

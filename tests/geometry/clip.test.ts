@@ -11,7 +11,8 @@ import {
 import { flatten } from "../../src/geometry/flatten.ts";
 import { rectangle } from "../given.ts";
 
-const square = (x: number, y: number, size: number): Float64Array[] => flatten(rectangle(x, y, size, size), 1);
+const square = (x: number, y: number, size: number): Float64Array[] =>
+  flatten(rectangle(x, y, size, size), 1);
 
 describe("polygons", () => {
   const [a, b] = [square(0, 0, 10), square(5, 5, 10)];

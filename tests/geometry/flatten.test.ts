@@ -11,23 +11,28 @@ const um = fc.integer({ min: -60_000, max: 60_000 });
 describe("flatten", () => {
   it("stays within the tolerance of the curve, however wild (200 points of each curve tried)", () => {
     fc.assert(
-      fc.property(fc.array(um, { minLength: 6, maxLength: 6 }), fc.constantFrom(1, 2, 20, 300), (p, tolerance) => {
-        const points = Int32Array.from(p);
-        const ring = flatten({ points, contours: [1] }, tolerance)[0]!;
-        const [x0, y0, x1, y1, x2, y2] = p as [number, number, number, number, number, number];
-        for (let i = 0; i <= 200; i++) {
-          const t = i / 200;
-          const s = 1 - t;
-          // One curve alone: it ends where it starts.
-          const x = (s * s * s + t * t * t) * x0 + 3 * s * s * t * x1 + 3 * s * t * t * x2;
-          const y = (s * s * s + t * t * t) * y0 + 3 * s * s * t * y1 + 3 * s * t * t * y2;
-          // The side for this stretch of the curve is enough: sides are cut evenly along the parameter.
-          const k = 2 * Math.min(Math.floor((t * ring.length) / 2), ring.length / 2 - 1);
-          const j = (k + 2) % ring.length;
-          const nearest = pointSideSquared(x, y, ring[k]!, ring[k + 1]!, ring[j]!, ring[j + 1]!);
-          if (nearest > tolerance * tolerance * 1.000001) throw new Error(`${Math.sqrt(nearest)} µm away at ${t}`);
-        }
-      }),
+      fc.property(
+        fc.array(um, { minLength: 6, maxLength: 6 }),
+        fc.constantFrom(1, 2, 20, 300),
+        (p, tolerance) => {
+          const points = Int32Array.from(p);
+          const ring = flatten({ points, contours: [1] }, tolerance)[0]!;
+          const [x0, y0, x1, y1, x2, y2] = p as [number, number, number, number, number, number];
+          for (let i = 0; i <= 200; i++) {
+            const t = i / 200;
+            const s = 1 - t;
+            // One curve alone: it ends where it starts.
+            const x = (s * s * s + t * t * t) * x0 + 3 * s * s * t * x1 + 3 * s * t * t * x2;
+            const y = (s * s * s + t * t * t) * y0 + 3 * s * s * t * y1 + 3 * s * t * t * y2;
+            // The side for this stretch of the curve is enough: sides are cut evenly along the parameter.
+            const k = 2 * Math.min(Math.floor((t * ring.length) / 2), ring.length / 2 - 1);
+            const j = (k + 2) % ring.length;
+            const nearest = pointSideSquared(x, y, ring[k]!, ring[k + 1]!, ring[j]!, ring[j + 1]!);
+            if (nearest > tolerance * tolerance * 1.000001)
+              throw new Error(`${Math.sqrt(nearest)} µm away at ${t}`);
+          }
+        },
+      ),
       { seed: 13, numRuns: 150 },
     );
   });

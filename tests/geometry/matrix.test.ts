@@ -1,11 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { compose, identity, movePath, placing, reversePath, transformPath } from "../../src/geometry/matrix.ts";
+import {
+  compose,
+  identity,
+  movePath,
+  placing,
+  reversePath,
+  transformPath,
+} from "../../src/geometry/matrix.ts";
 import { areaOf, type Path } from "../../src/geometry/path.ts";
 import { ellipse, holed } from "../../src/geometry/shapes.ts";
-import { pebble, polygon } from "../given.ts";
 import { drawMotif } from "../../src/motif/draw.ts";
 import { createRandom } from "../../src/seed/random.ts";
+import { pebble, polygon } from "../given.ts";
 
 const stone: Path = drawMotif(pebble(), createRandom("x"))[0]!.outline;
 const first = (path: Path): number[] => [...path.points.slice(0, 2)];
@@ -32,10 +39,14 @@ describe("placing", () => {
 
   it("changes areas by the square of the scale", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0.1, max: 9, noNaN: true }), (turn, scale) => {
-        const got = areaOf(transformPath(ellipse(0, 0, 40), placing(7, 7, turn, scale)));
-        expect(got / (areaOf(ellipse(0, 0, 40)) * scale * scale)).toBeCloseTo(1, 3);
-      }),
+      fc.property(
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0.1, max: 9, noNaN: true }),
+        (turn, scale) => {
+          const got = areaOf(transformPath(ellipse(0, 0, 40), placing(7, 7, turn, scale)));
+          expect(got / (areaOf(ellipse(0, 0, 40)) * scale * scale)).toBeCloseTo(1, 3);
+        },
+      ),
       { seed: 12, numRuns: 100 },
     );
   });

@@ -1,5 +1,5 @@
-import paper from "paper/dist/paper-core.js";
 import fc from "fast-check";
+import paper from "paper/dist/paper-core.js";
 import { describe, expect, it } from "vitest";
 import { movePath, reversePath } from "../../src/geometry/matrix.ts";
 import { areaOf, boxOf, emptyPath, isPath, joinPaths, type Path } from "../../src/geometry/path.ts";

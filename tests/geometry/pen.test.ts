@@ -30,24 +30,32 @@ describe("a pen", () => {
     expect(first.contours).toEqual([3]);
   });
 
-  it.each([Number.NaN, Infinity, -Infinity, 100_001, "3" as unknown as number, undefined as unknown as number])(
-    "refuses the coordinate %s",
-    (x) => {
-      for (const work of [
-        () => pen().moveTo(x, 0),
-        () => pen().moveTo(0, 0).lineTo(0, x),
-        () => pen().moveTo(0, 0).curveTo(0, 0, 0, x, 1, 1),
-      ]) {
-        const error = refusal(work);
-        expect(error.code).toBe("bad-shape");
-        expect(error.what).toMatch(/^a coordinate is .*, not a number of mm from -100000 to 100000$/);
-        expect(error.fix).toBe("return closed paths with finite coordinates in mm, one entry for each part");
-      }
-    },
-  );
+  it.each([
+    Number.NaN,
+    Infinity,
+    -Infinity,
+    100_001,
+    "3" as unknown as number,
+    undefined as unknown as number,
+  ])("refuses the coordinate %s", (x) => {
+    for (const work of [
+      () => pen().moveTo(x, 0),
+      () => pen().moveTo(0, 0).lineTo(0, x),
+      () => pen().moveTo(0, 0).curveTo(0, 0, 0, x, 1, 1),
+    ]) {
+      const error = refusal(work);
+      expect(error.code).toBe("bad-shape");
+      expect(error.what).toMatch(/^a coordinate is .*, not a number of mm from -100000 to 100000$/);
+      expect(error.fix).toBe("return closed paths with finite coordinates in mm, one entry for each part");
+    }
+  });
 
   it("does not draw before it is put down", () => {
-    for (const work of [() => pen().lineTo(0, 0), () => pen().lineTo(3, 1), () => pen().curveTo(0, 0, 0, 0, 1, 1)])
+    for (const work of [
+      () => pen().lineTo(0, 0),
+      () => pen().lineTo(3, 1),
+      () => pen().curveTo(0, 0, 0, 0, 1, 1),
+    ])
       expect(refusal(work).what).toBe("a side was drawn before moveTo");
     expect(refusal(() => pen().moveTo(0, 0).lineTo(1, 1).close().lineTo(2, 2)).code).toBe("bad-shape");
   });

@@ -33,7 +33,7 @@ describe("a motif's factory", () => {
     [{ roles: [] }, "buoy > roles: a list of 0 is not an object that maps parts to roles", "give an object"],
     [{ vary: 2 }, "buoy > vary: 2 is outside 0 to 1", "give a value from 0 to 1"],
     [{ vary: 1, variants: 65 }, "buoy > variants: 65 is outside 1 to 64", "1 to 64"],
-    [{ variants: 3 }, "buoy > variants: 3 drawing while vary is 0 is outside 1", "while vary is 0"],
+    [{ variants: 3 }, "buoy > variants: all 3 drawings would be alike, since vary is 0", "such as vary: 0.3"],
     [null, "buoy: null is not an object of options", "give an object of options"],
   ])("refuses %j", (options, what, fix) => {
     const error = refusal(() => useMotif(buoy.piece, options));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { areaOf, type Path } from "../../src/geometry/path.ts";
-import { ellipse } from "../../src/geometry/shapes.ts";
 import { pen } from "../../src/geometry/pen.ts";
+import { ellipse } from "../../src/geometry/shapes.ts";
 import { defineMotif } from "../../src/motif/define.ts";
 import { drawMotif } from "../../src/motif/draw.ts";
 import type { Drawing } from "../../src/motif/motif.ts";
@@ -29,7 +29,9 @@ describe("drawMotif", () => {
     expect(motif!.name).toBe("buoy");
     expect(motif!.shapes.map(({ role }) => role)).toEqual(["float", "flag"]);
     expect(mm2(motif!.outline)).toBeLessThan(mm2(motif!.shapes[0]!.path) + mm2(motif!.shapes[1]!.path));
-    expect(Object.isFrozen(motif) && Object.isFrozen(motif!.shapes) && Object.isFrozen(motif!.shapes[0])).toBe(true);
+    expect(
+      Object.isFrozen(motif) && Object.isFrozen(motif!.shapes) && Object.isFrozen(motif!.shapes[0]),
+    ).toBe(true);
   });
 
   it("draws all alike without vary, and each its own way with it, the same from the same seed", () => {
@@ -83,8 +85,16 @@ describe("a drawing that is not sound is refused, by the name of the motif", () 
     ["text", () => "M0 0", 'odd > draw: it returned "M0 0"'],
     ["a promise", async () => ({ a: ellipse(0, 0, 3) }), "odd > draw: nothing was drawn"],
     ["no part at all", () => ({}), "odd > draw: nothing was drawn"],
-    ["a part of no area", () => ({ a: pen().moveTo(0, 0).lineTo(9, 0).path() }), "odd > draw: nothing was drawn"],
-    ["a part of another name", () => ({ z: ellipse(0, 0, 3) }), 'it returned a part "z" that is not in its parts'],
+    [
+      "a part of no area",
+      () => ({ a: pen().moveTo(0, 0).lineTo(9, 0).path() }),
+      "odd > draw: nothing was drawn",
+    ],
+    [
+      "a part of another name",
+      () => ({ z: ellipse(0, 0, 3) }),
+      'it returned a part "z" that is not in its parts',
+    ],
     ["NaN", nan, "odd > pen: a coordinate is NaN, not a number of mm from -100000 to 100000"],
     [
       "numbers for a path",

@@ -92,12 +92,15 @@ describe("words and flags", () => {
 const spec = {
   width: length({ about, min: 5, max: 100 }),
   petals: integer({ about, min: 3, max: 24, default: 5 }),
-  places: list(object({ x: number({ about, min: 0, max: 1 }), flip: flag({ about, default: false }) }, { about }), {
-    about,
-    min: 0,
-    max: 3,
-    default: [],
-  }),
+  places: list(
+    object({ x: number({ about, min: 0, max: 1 }), flip: flag({ about, default: false }) }, { about }),
+    {
+      about,
+      min: 0,
+      max: 3,
+      default: [],
+    },
+  ),
   note: optional(text({ about, max: 9 })),
 } satisfies ParamSpec;
 
@@ -145,9 +148,10 @@ describe("a set of parameters", () => {
   it("reads a hole in a list as an entry that is missing", () => {
     const holed: unknown[] = [{ x: 0 }, { x: 1 }];
     delete holed[0];
-    expect(refusal(() => list(number({ about, min: 0, max: 1 }), { about, min: 1, max: 3 }).read(holed, "x")).where).toBe(
-      "x[0]",
-    );
+    expect(
+      refusal(() => list(number({ about, min: 0, max: 1 }), { about, min: 1, max: 3 }).read(holed, "x"))
+        .where,
+    ).toBe("x[0]");
   });
 
   it("is not fooled by names that every object inherits", () => {

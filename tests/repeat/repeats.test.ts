@@ -55,7 +55,15 @@ describe("repeats", () => {
   it.each([
     ["across", { width: 2 * W, height: H }, [[2 * W - 100, 30]]],
     ["down", { width: W, height: 2 * H }, [[100, 2 * H - 30]]],
-    ["both", { width: 2 * W, height: 2 * H }, [[2 * W - 100, 30], [100, 2 * H - 30], [2 * W - 100, 2 * H - 30]]],
+    [
+      "both",
+      { width: 2 * W, height: 2 * H },
+      [
+        [2 * W - 100, 30],
+        [100, 2 * H - 30],
+        [2 * W - 100, 2 * H - 30],
+      ],
+    ],
   ] as const)("a mirror %s turns the neighbours over about the shared edge", (axis, block, images) => {
     const repeat = arranged(mirror({ ...size, axis }));
     expect(repeat.lattice.block).toEqual(block);
@@ -119,7 +127,12 @@ describe("a repeat of one's own", () => {
     operations: [[1, 0, 0, 1, 0, 0]],
   };
   it("may have any whole lattice", () => {
-    const piece = defineRepeat({ name: "x/third", about: "A third drop.", params: {}, arrange: () => sound as never });
+    const piece = defineRepeat({
+      name: "x/third",
+      about: "A third drop.",
+      params: {},
+      arrange: () => sound as never,
+    });
     expect(checkArrangement(arranged(piece({})), "x")).toEqual(sound);
   });
 
@@ -129,7 +142,11 @@ describe("a repeat of one's own", () => {
     ["a unit of half µm", { ...sound, unit: { width: 10.5, height: 60 } }, "its unit is not"],
     ["no lattice", { ...sound, lattice: undefined }, "its block is not a width and a height"],
     ["NaN", { ...sound, lattice: { ...sound.lattice, a: [Number.NaN, 0] } }, "are not pairs of whole µm"],
-    ["no area", { ...sound, lattice: { ...sound.lattice, a: [0, 20] } }, "not a whole number of lattice cells"],
+    [
+      "no area",
+      { ...sound, lattice: { ...sound.lattice, a: [0, 20] } },
+      "not a whole number of lattice cells",
+    ],
     [
       "a block that does not close",
       { ...sound, lattice: { ...sound.lattice, block: { width: 200, height: 60 } } },
@@ -137,8 +154,16 @@ describe("a repeat of one's own", () => {
     ],
     ["no operations", { ...sound, operations: [] }, "it has not from 1 to 144 copies"],
     ["a mirror first", { ...sound, operations: [[-1, 0, 0, 1, 0, 0]] }, "with the identity first"],
-    ["a slant", { ...sound, operations: [...sound.operations, [0.7, 0.7, -0.7, 0.7, 0, 0]] }, "whole-number matrices"],
-    ["a growth", { ...sound, operations: [...sound.operations, [2, 0, 0, 1, 0, 0]] }, "whole-number matrices"],
+    [
+      "a slant",
+      { ...sound, operations: [...sound.operations, [0.7, 0.7, -0.7, 0.7, 0, 0]] },
+      "whole-number matrices",
+    ],
+    [
+      "a growth",
+      { ...sound, operations: [...sound.operations, [2, 0, 0, 1, 0, 0]] },
+      "whole-number matrices",
+    ],
   ])("is refused when it returns %s", (_, value, what) => {
     const error = refusal(() => checkArrangement(value, "pears > third"));
     expect(error.code).toBe("bad-arrangement");

@@ -54,7 +54,7 @@ describe("toMm", () => {
     expect(refusal(() => toMm("4000in")).message).toBe(
       "length: 101600 mm is outside -100000 mm to 100000 mm\n  fix: give a value from -100000 mm to 100000 mm [length-range]",
     );
-    expect(refusal(() => toMm(`${"9".repeat(400)}mm`)).code).toBe("wrong-type");
+    expect(refusal(() => toMm(`${"9".repeat(400)}mm` as Length)).code).toBe("wrong-type");
   });
 });
 

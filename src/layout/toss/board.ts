@@ -44,7 +44,7 @@ export interface Board {
   /** Whether an outline keeps `gap` from its own copies. */
   readonly isSelfClear: (body: Body, outline: Outline, gap: number) => boolean;
   /** All copies of the pieces of one entry. */
-  readonly copiesOf: (entry: number) => ReadonlySet<Copy>;
+  readonly copiesOf: (entry: number) => readonly Copy[];
   readonly add: (pose: Pose, outline: Outline) => Piece;
   readonly remove: (piece: Piece) => void;
   /** Puts a removed piece back as it was. */
@@ -66,7 +66,7 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number):
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
   const buckets: Copy[][] = Array.from({ length: columns * rows }, () => []);
   const pieces = new Set<Piece>();
-  const kinds: Set<Copy>[] = [];
+  const kinds: Copy[][] = [];
   let searches = 0;
   let serial = 0;
 
@@ -80,14 +80,14 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number):
     for (let j = row(box[1]! + copy.dy); j <= toRow; j++)
       for (let i = column(box[0]! + copy.dx); i <= toColumn; i++) visit(buckets[j * columns + i]!);
   }
-  function copiesOf(entry: number): Set<Copy> {
-    kinds[entry] ??= new Set();
+  function copiesOf(entry: number): Copy[] {
+    kinds[entry] ??= [];
     return kinds[entry];
   }
   function restore(piece: Piece): void {
     pieces.add(piece);
     for (const copy of piece.copies) {
-      copiesOf(piece.body.entry).add(copy);
+      copiesOf(piece.body.entry).push(copy);
       eachBucket(copy, (list) => list.push(copy));
     }
   }
@@ -159,7 +159,8 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number):
     remove(piece) {
       pieces.delete(piece);
       for (const copy of piece.copies) {
-        copiesOf(piece.body.entry).delete(copy);
+        const kin = copiesOf(piece.body.entry);
+        kin.splice(kin.indexOf(copy), 1);
         eachBucket(copy, (list) => list.splice(list.indexOf(copy), 1));
       }
     },

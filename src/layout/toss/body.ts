@@ -17,7 +17,7 @@ const TOLERANCE = 8;
 export const SLACK: number = 2 * TOLERANCE + 4;
 
 /** Bays narrower than this, as a share of the motif's radius, are kept free. */
-const BAY = 0.3;
+const BAY = 0.4;
 
 /** One drawing, made ready for packing. Everything is in its own coordinates and unscaled (µm). */
 export interface Body {

@@ -1,3 +1,4 @@
+import type { Piece } from "./board.ts";
 import type { Patch } from "./field.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import { listCells, ONE_ROUND, type Seeker, seekerFor } from "./seeker.ts";
@@ -16,7 +17,7 @@ export interface FillWays extends VisitWays {
   /** Where first discs may go; undefined: the unit. */
   readonly patch?: Patch;
   /** Told after each piece. */
-  readonly onPlaced?: (band: Band) => void;
+  readonly onPlaced?: (band: Band, piece: Piece) => void;
   /** Awaited every so many cells. */
   readonly breathe: () => Promise<void>;
 }
@@ -40,13 +41,13 @@ export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWa
     stage.used[band.entry]! + 1 <= ceiling * ways.shares[band.entry]! + ways.leeway && ways.room(band) > 0;
   while (seekers.length > 0) {
     const seeker = mostBehind(stage, seekers, ways);
-    let found = false;
+    let found: Piece | undefined;
     while (!found && seeker.live > 0) {
       if (--breath === 0) {
         breath = BREATH;
         await ways.breathe();
       }
-      found = visit(stage, seeker, ways, tries) !== undefined;
+      found = visit(stage, seeker, ways, tries);
       if (seeker.live === 0 && seeker.round + 1 < seeker.rounds.length) {
         seeker.round++;
         listCells(stage, seeker);
@@ -54,7 +55,7 @@ export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWa
     }
     if (found) {
       placed++;
-      ways.onPlaced?.(seeker.band);
+      ways.onPlaced?.(seeker.band, found);
       if (mayGo(seeker)) continue;
     } else {
       ceiling = Math.min(ceiling, stage.used[seeker.band.entry]! / ways.shares[seeker.band.entry]!);

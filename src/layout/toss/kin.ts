@@ -51,15 +51,17 @@ export function kinAround(
   const ox = circle.x - spots[0]!;
   const oy = circle.y - spots[1]!;
   const offset = Math.sqrt(ox * ox + oy * oy) * scale;
+  const r = circle.r * scale;
+  const never = Math.max(0, spacing - offset);
   const copies: Copy[] = [];
-  if (spread > 0)
+  if (full > 0)
     for (const copy of stage.board.copiesOf(body.entry)) {
       const dx = copy.cx - x;
       const dy = copy.cy - y;
-      const apart = Math.sqrt(dx * dx + dy * dy);
-      const r = circle.r * scale;
-      if (apart + offset < spacing) return undefined;
-      if (apart - offset < Math.max(spacing, copy.r + r + nearness(stage, spread, r, copy.r))) copies.push(copy);
+      const apart = dx * dx + dy * dy;
+      if (apart < never * never) return undefined;
+      const reach = offset + Math.max(spacing, copy.r + r + nearness(stage, spread, r, copy.r));
+      if (apart < reach * reach) copies.push(copy);
     }
   return { copies, spread, spacing, nest: NEST * Math.min(1, 1.2 * full) };
 }

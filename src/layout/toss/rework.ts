@@ -6,75 +6,98 @@ import type { Job } from "./job.ts";
 import { excess } from "./shares.ts";
 import { type Stage, takeUp, tally } from "./stage.ts";
 
-export const K = { steps: 400, tries: 16, voids: 12, reach: [0.6, 1.4], leeway: 1, stats: {} as Record<string, number> };
+/** Places worked over for each piece there is at the start. */
+const STEPS = 12;
+/** Poses tried at a cell. */
+const TRIES = 24;
+/** Spread asked for, see {@link Seeker.rounds}. */
+const ROUNDS: readonly number[] = [0.5];
+/** Points looked at for each place chosen. */
+const VOIDS = 12;
+/** How far around a hole motifs are taken up, as a share of the largest radius. */
+const REACH: readonly [number, number] = [0.6, 1.4];
 
 /**
- * Works over a filled stage to close its holes (after Schrimpf and others 2000, "ruin and recreate"): again and
- * again the motifs around a hole are taken up and the place is filled anew, which is kept when it got fuller.
+ * Works over a filled stage to close its holes, by ruin and recreate (Schrimpf and others 2000): again and again
+ * the motifs around a hole are taken up and the place is filled anew, which is kept when it came out no emptier
+ * and the shares still hold.
  */
 export async function rework(stage: Stage, job: Job): Promise<void> {
   const random = job.random.fork("rework");
-  const { field, board } = stage;
-  const largest = Math.max(...[...board.pieces].map((p) => p.copies[0]!.r));
-  for (let step = 0; step < K.steps; step++) {
-    if (step % 8 === 0) await job.step(0.5 + (0.5 * step) / K.steps);
-    const [x, y] = findVoid(stage, random);
-    const reach = largest * random.between(K.reach[0]!, K.reach[1]!);
-    const old = piecesWithin(stage, x, y, reach);
-    if (old.length === 0) continue;
-    const snapshot = field.values.slice();
-    const before = stage.area;
-    const over = excess(stage.used, job.shares).over;
-    for (const piece of old) takeUp(stage, piece);
-    const known = new Set(board.pieces);
-    for (const sizeClass of job.classes)
-      await fillClass(stage, sizeClass, {
-        ...job,
-        random,
-        tries: K.tries,
-        rounds: [0.4],
-        leeway: K.leeway,
-        room: () => Infinity,
-        tight: true,
-        patch: patchAround(field, x, y, reach + largest),
-        breathe: () => job.step(0.5 + (0.5 * step) / K.steps),
-      });
-    const now = excess(stage.used, job.shares).over;
-    if (stage.area >= before && now < Math.max(1, over)) { K.stats.ok = (K.stats.ok ?? 0) + 1; continue; }
-    K.stats.no = (K.stats.no ?? 0) + 1;
-    if (stage.area >= before) K.stats.share = (K.stats.share ?? 0) + 1;
-    for (const piece of [...board.pieces])
-      if (!known.has(piece)) {
-        board.remove(piece);
-        tally(stage, piece, -1);
-      }
-    for (const piece of old) {
-      board.restore(piece);
-      tally(stage, piece, 1);
-    }
-    field.values.set(snapshot);
+  const { board } = stage;
+  if (board.pieces.size === 0) return;
+  const largest = Math.max(...[...board.pieces].map((piece) => piece.copies[0]!.r));
+  const steps = STEPS * board.pieces.size;
+  for (let step = 0; step < steps; step++) {
+    const breathe = (): Promise<void> => job.step(0.4 + (0.6 * step) / steps);
+    if (step % 16 === 0) await breathe();
+    const [x, y] = findHole(stage, random);
+    await remake(stage, job, random, x, y, largest, breathe);
   }
 }
 
-function findVoid({ field, arrangement }: Stage, random: Random): [number, number] {
+async function remake(
+  stage: Stage,
+  job: Job,
+  random: Random,
+  x: number,
+  y: number,
+  largest: number,
+  breathe: () => Promise<void>,
+): Promise<void> {
+  const { board, field } = stage;
+  const reach = largest * random.between(...REACH);
+  const old = piecesAround(stage, x, y, reach);
+  if (old.length === 0) return;
+  const values = field.values.slice();
+  const { area } = stage;
+  const { over } = excess(stage.used, job.shares);
+  for (const piece of old) takeUp(stage, piece);
+  const fresh: Piece[] = [];
+  const patch = patchAround(field, x, y, reach + largest);
+  for (const sizeClass of job.classes)
+    await fillClass(stage, sizeClass, {
+      ...job,
+      random,
+      tries: TRIES,
+      rounds: ROUNDS,
+      leeway: 1,
+      room: () => Infinity,
+      tight: true,
+      patch,
+      onPlaced: (_, piece) => fresh.push(piece),
+      breathe,
+    });
+  if (stage.area >= area && excess(stage.used, job.shares).over < Math.max(1, over)) return;
+  for (const piece of fresh) {
+    board.remove(piece);
+    tally(stage, piece, -1);
+  }
+  for (const piece of old) {
+    board.restore(piece);
+    tally(stage, piece, 1);
+  }
+  field.values.set(values);
+}
+
+/** The roomiest of some points of the unit. */
+function findHole({ field, arrangement }: Stage, random: Random): [x: number, y: number] {
+  const { cell, left, top, columns, values } = field;
   let best: [number, number] = [0, 0];
   let most = -Infinity;
-  for (let k = 0; k < K.voids; k++) {
+  for (let k = 0; k < VOIDS; k++) {
     const x = random.next() * arrangement.unit.width;
     const y = random.next() * arrangement.unit.height;
-    const value =
-      field.values[
-        Math.round((y - field.top) / field.cell) * field.columns + Math.round((x - field.left) / field.cell)
-      ]!;
-    if (value > most) {
-      most = value;
-      best = [x, y];
-    }
+    const value = values[Math.round((y - top) / cell) * columns + Math.round((x - left) / cell)]!;
+    if (value <= most) continue;
+    most = value;
+    best = [x, y];
   }
   return best;
 }
 
-function piecesWithin(stage: Stage, x: number, y: number, reach: number): Piece[] {
+/** The pieces with a copy whose centre is within reach. */
+function piecesAround(stage: Stage, x: number, y: number, reach: number): Piece[] {
   const found = new Set<Piece>();
   stage.board.search(x - reach, y - reach, x + reach, y + reach, (copy) => {
     const dx = copy.cx - x;

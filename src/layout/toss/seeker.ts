@@ -4,15 +4,19 @@ import type { Band } from "./plan.ts";
 import type { Stage } from "./stage.ts";
 
 /** Cells looked at for each one chosen. The tightest of them keeps the wide places free; the roomiest strews. */
-const CHOICE = 4;
+const CHOICE = 6;
+
+/** Cells of a seeker are this share of its smallest radius wide, or a cell of the field if that is wider. */
+const STRIDE = 4;
 
 /** A band with the cells where its first disc may still find room. */
 export interface Seeker {
   readonly band: Band;
   /** What the field must hold at a cell for the smallest first disc. */
   readonly need: number;
-  /** Where the cells are taken from. */
+  /** Where the cells are taken from, and every how manyth on either axis. */
   readonly area: Patch;
+  readonly stride: number;
   readonly cells: Int32Array;
   /** How many of the cells are left. */
   live: number;
@@ -30,26 +34,32 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], p
   const { cell, left, top } = field;
   const { width, height } = arrangement.unit;
   let need = Infinity;
-  for (const body of band.bodies) need = Math.min(need, body.spots[2]! * band.low + body.extra);
+  let radius = Infinity;
+  for (const body of band.bodies) {
+    need = Math.min(need, body.spots[2]! * band.low + body.extra);
+    radius = Math.min(radius, body.circle.r * band.low);
+  }
+  const stride = Math.max(1, Math.floor(radius / (STRIDE * cell)));
   const area = patch ?? {
     fromColumn: Math.ceil(-left / cell),
     toColumn: Math.floor((width - left) / cell),
     fromRow: Math.ceil(-top / cell),
     toRow: Math.floor((height - top) / cell),
   };
-  const across = Math.max(0, area.toColumn - area.fromColumn + 1);
-  const cells = new Int32Array(across * Math.max(0, area.toRow - area.fromRow + 1));
-  const seeker = { band, need: need + gap - 0.7 * cell, area, cells, live: 0, rounds, round: 0 };
+  const across = Math.max(0, Math.ceil((area.toColumn - area.fromColumn + 1) / stride));
+  const down = Math.max(0, Math.ceil((area.toRow - area.fromRow + 1) / stride));
+  const cells = new Int32Array(across * down);
+  const seeker = { band, need: need + gap - 0.7 * stride * cell, area, stride, cells, live: 0, rounds, round: 0 };
   listCells(stage, seeker);
   return seeker;
 }
 
 /** Lists the cells with room anew. */
 export function listCells({ field }: Stage, seeker: Seeker): void {
-  const { area, cells, need } = seeker;
+  const { area, cells, need, stride } = seeker;
   let live = 0;
-  for (let row = area.fromRow; row <= area.toRow; row++)
-    for (let column = area.fromColumn; column <= area.toColumn; column++) {
+  for (let row = area.fromRow; row <= area.toRow; row += stride)
+    for (let column = area.fromColumn; column <= area.toColumn; column += stride) {
       const at = row * field.columns + column;
       if (field.values[at]! >= need) cells[live++] = at;
     }

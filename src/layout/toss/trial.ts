@@ -5,7 +5,7 @@ import type { Stage } from "./stage.ts";
 import type { Turns } from "./turns.ts";
 
 /** How much a cell's distance may be off before a disc is turned down, in cells. */
-const DOUBT = 0.5;
+const DOUBT = 0.3;
 
 /**
  * Room to spare (µm, a mean over the body's discs) when its first disc lies on (x, y), turned, scaled and mirrored

@@ -98,7 +98,7 @@ function scatterTries(
   const { low, high } = seeker.band;
   const { random, turns } = ways;
   const { order, spare } = tries;
-  const { cell } = stage.field;
+  const cell = stage.field.cell * seeker.stride;
   const allowed = turns.turn.length;
   const stride = allowed > 4 ? 443 : 1; // prime, and far from any simple part of the 720 turns
   const small = (random.next() * (high - low)) / (2 * ways.tries);

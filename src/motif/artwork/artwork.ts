@@ -6,7 +6,7 @@ import { knockOut } from "./knock-out.ts";
 import { LIMITS } from "./limits.ts";
 import { readDrawing } from "./read.ts";
 import { completeRoles } from "./roles.ts";
-import { coatsOf } from "./stack.ts";
+import { coatsOf, uniteMany } from "./stack.ts";
 
 const params = {
   svg: text({
@@ -26,7 +26,7 @@ type Params = ParamsOut<typeof params>;
 /** An imported drawing: every colour of the file is a part, named by its fill, and fills a role. */
 export const artwork: MotifPiece = Object.freeze({
   kind: "motif",
-  name: "sprigwright/artwork",
+  name: "artwork/artwork",
   about: "A drawing of your own, from an SVG file of flat colours; each colour becomes a role.",
   params,
   parts: "drawn",
@@ -38,10 +38,10 @@ export const artwork: MotifPiece = Object.freeze({
     const order = [...new Set(Object.values(roles))];
     const drawn = knockOut(coatsOf(areas.map(({ fill, path }) => ({ role: roleOf(fill), path }))), order);
     // Fills that share a role are already one drawing: it goes under the first of them.
-    const parts: Record<string, readonly Path[]> = {};
+    const parts: Record<string, Path> = {};
     for (const role of order) {
       const fill = Object.keys(roles).find((key) => roles[key] === role);
-      if (fill !== undefined) parts[fill] = drawn.get(role) ?? [];
+      if (fill !== undefined) parts[fill] = uniteMany(drawn.get(role)!);
     }
     return parts;
   },

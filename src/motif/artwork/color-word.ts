@@ -25,32 +25,33 @@ export function colorWord(fill: string): string {
   const most = Math.max(red, green, blue);
   const chroma = most - Math.min(red, green, blue);
   const light = (2126 * red + 7152 * green + 722 * blue) / 10_000;
+  if (most < 58) return "black";
   if (chroma < 20 || chroma * 9 < most) return greyWord(light, red - blue);
   const hue = hueOf(red, green, blue, most, chroma);
   const vivid = chroma * 10 >= most * 6;
+  if (!vivid && light < 125 && (hue < 8 || hue >= 335)) return light < 70 ? "deep-brown" : "brown";
   if (hue >= 8 && hue < 48) {
     // Orange when it is bright or strong; else the browns and creams of the same hues.
     if (light < 125 && (most < 190 || !vivid)) return light < 70 ? "deep-brown" : "brown";
-    if (!vivid && light < 205) return chroma * 10 < most * 4 ? "tan" : light < 150 ? "tan" : "pale-orange";
+    if (!vivid && light < 205) return chroma * 10 < most * 4 || light < 150 ? "tan" : "pale-orange";
     if (!vivid) return "cream";
   }
   const word = HUES.find(([until]) => hue < until)![1];
   if (word === "red" && light > 135) return light > 200 ? "pale-pink" : "pink";
-  // Yellow and lime are light by nature, blue and violet dark: pale and deep are against their own kind.
-  const [pale, deep] = PALE_AND_DEEP[word] ?? [190, 75];
-  if (light > pale) return `pale-${word}`;
-  return light < deep ? `deep-${word}` : word;
+  if (light > (PALE_ABOVE[word] ?? 190)) return `pale-${word}`;
+  return most < (DEEP_BELOW[word] ?? 120) ? `deep-${word}` : word;
 }
 
-const PALE_AND_DEEP: Readonly<Record<string, readonly [pale: number, deep: number]>> = {
-  yellow: [225, 130],
-  lime: [225, 120],
-  orange: [190, 100],
-  red: [135, 55],
-  blue: [170, 55],
-  violet: [170, 55],
-  purple: [170, 55],
+/** Luma above which a colour is pale: yellow and lime are light by nature, blue and violet dark. */
+const PALE_ABOVE: Readonly<Record<string, number>> = {
+  yellow: 225,
+  lime: 225,
+  blue: 170,
+  violet: 170,
+  purple: 170,
 };
+/** Largest channel below which a colour is deep: a pink or red that darkens soon looks like wine. */
+const DEEP_BELOW: Readonly<Record<string, number>> = { red: 170, pink: 215, yellow: 190, lime: 150 };
 
 function greyWord(light: number, warmth: number): string {
   if (light >= 246) return "white";

@@ -1,9 +1,9 @@
-import { subtract, unite } from "../../geometry/boolean.ts";
+import { subtract } from "../../geometry/boolean.ts";
 import { intersectRings, pathOfRings, subtractRings } from "../../geometry/clip.ts";
 import { flatten } from "../../geometry/flatten.ts";
 import { growRings } from "../../geometry/grow.ts";
 import { joinPaths, type Path } from "../../geometry/path.ts";
-import { boxesMeet, type Coat } from "./stack.ts";
+import { boxesMeet, type Coat, uniteMany } from "./stack.ts";
 
 /** How far a colour spreads under one that is cut away for it (µm): about a pixel at 150 dpi. */
 const SPREAD = 150;
@@ -25,7 +25,7 @@ export function knockOut(coats: readonly Coat[], order: readonly string[]): Map<
       .slice(i + 1)
       .filter((later) => level.get(later.role)! < level.get(coat.role)! && boxesMeet(later.box, coat.box));
     const left =
-      covers.length === 0 ? coat.path : subtract(coat.path, unite(covers.map((cover) => cover.path)));
+      covers.length === 0 ? coat.path : subtract(coat.path, uniteMany(covers.map((cover) => cover.path)));
     if (left.contours.length > 0) drawn.get(coat.role)!.push(left);
     if (left === coat.path) return;
     for (const [role, path] of spreads(coat, covers)) drawn.get(role)!.push(path);

@@ -80,15 +80,30 @@ export const pointOn = (chain: Chain, t: number): Vector => [along(chain, 0, 0, 
 export const wayOn = (chain: Chain, t: number): Vector =>
   unit(slopeAt(chain, 0, 0, t), slopeAt(chain, 0, 1, t));
 
+/** How finely curves are sampled to measure them. */
+const SAMPLES = 64;
+
 /** Farthest distance of a chain from the origin, to about a ten thousandth. */
 export function reachOf(chain: Chain): number {
   let most = 0;
   for (let i = 0; i + 7 < chain.length; i += 6)
-    for (let k = 0; k <= 64; k++) {
-      const [x, y] = [along(chain, i, 0, k / 64), along(chain, i, 1, k / 64)];
+    for (let k = 0; k <= SAMPLES; k++) {
+      const [x, y] = [along(chain, i, 0, k / SAMPLES), along(chain, i, 1, k / SAMPLES)];
       most = Math.max(most, x * x + y * y);
     }
   return Math.sqrt(most);
+}
+
+/** Least and greatest coordinate `axis` (0 is x, 1 is y) of a chain, to about a ten thousandth. */
+export function rangeOf(chain: Chain, axis: number): readonly [least: number, greatest: number] {
+  let [least, greatest] = [Infinity, -Infinity];
+  for (let i = 0; i + 7 < chain.length; i += 6)
+    for (let k = 0; k <= SAMPLES; k++) {
+      const at = along(chain, i, axis, k / SAMPLES);
+      least = Math.min(least, at);
+      greatest = Math.max(greatest, at);
+    }
+  return [least, greatest];
 }
 
 /** A closed chain as a path, run through the way outer contours are. */

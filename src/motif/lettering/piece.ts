@@ -30,7 +30,7 @@ const params: {
 
 /** Set letters as a motif: it holds their outlines, so that neither the font nor its licence travels along. */
 export const letteringMotif: MotifFactory<typeof params, "letter"> = defineMotif({
-  name: "sprigwright/lettering",
+  name: "lettering/lettering",
   about: "One line of letters, set in a font of yours and kept as outlines.",
   params,
   parts: ["letter"],

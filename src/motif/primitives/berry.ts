@@ -54,7 +54,7 @@ const PLACES: readonly (readonly Vector[])[] = [
 ];
 
 /** How far twig and leaves rise above where stalks meet, in radii of a fruit, by the number of leaves. */
-const CROWN = [0.4, 1.1, 1.35] as const;
+const CROWN = [0.4, 0.88, 1.16] as const;
 
 /** Fruits on stalks that meet under leaves. The origin is half way up the whole. */
 export const berry: MotifFactory<typeof params, "leaf" | "stem" | "fruit" | "highlight"> = defineMotif({

@@ -1,7 +1,7 @@
 import type { Path } from "../../geometry/path.ts";
 import { integer, length, number, share } from "../../params/kinds.ts";
 import { type BladeShape, bladeHalf, halfWidthAt } from "../builders/blade.ts";
-import { bent, type Chain, mirrored, straight, toPath } from "../builders/chain.ts";
+import { bent, type Chain, mirrored, rangeOf, straight, toPath } from "../builders/chain.ts";
 import type { Lengths, Numbers } from "../builders/spec.ts";
 import { FINE, stroke } from "../builders/stroke.ts";
 import { sway } from "../builders/sway.ts";
@@ -38,7 +38,12 @@ const params: Lengths<"length"> & Numbers<"width" | "fullest" | "roundness" | "s
     max: 0.4,
     default: 0.16,
   }),
-  veins: integer({ about: "Side veins on each side of the midrib.", min: 0, max: 12, default: 5 }),
+  veins: integer({
+    about: "Side veins on each side of the midrib; fewer are drawn where they would crowd.",
+    min: 0,
+    max: 12,
+    default: 5,
+  }),
   bend: number({
     about: "How far the leaf bows: its middle to the left (above 0) or to the right (below 0).",
     min: -1,
@@ -47,7 +52,7 @@ const params: Lengths<"length"> & Numbers<"width" | "fullest" | "roundness" | "s
   }),
 };
 
-/** A leaf on a short stalk; its veins lie on the blade. The origin is half way from foot to tip; the tip is up. */
+/** A leaf on a short stalk; its veins lie on the blade. The origin is the middle of its box; the tip is up. */
 export const leaf: MotifFactory<typeof params, "blade" | "vein"> = defineMotif({
   name: "sprigwright/leaf",
   about: "A leaf on a short stalk, with a tapered midrib and side veins.",
@@ -69,16 +74,19 @@ export const leaf: MotifFactory<typeof params, "blade" | "vein"> = defineMotif({
     };
     const bow = Math.max(-1.2, Math.min(1.2, p.bend + sway(tools, 0.7)));
     const bulge = -bow * L * 0.12;
-    // The bow goes half to each side of the origin.
-    const set = (chain: Chain): number[] =>
-      bent(chain, 0, -L, bulge).map((v, i) => (i % 2 === 0 ? v - bulge / 2 : v + L / 2));
-    return { blade: toPath(set(mirrored(bladeHalf(shape)))), vein: veins(shape, p.veins, set, tools) };
+    // Bending lengthens a tip a little: measured, brought to its length, and put on the origin.
+    const outline = bent(mirrored(bladeHalf(shape)), 0, -L, bulge);
+    const [[left, right], [top, bottom]] = [rangeOf(outline, 0), rangeOf(outline, 1)];
+    const middle = [(left + right) / 2, (top + bottom) / 2] as const;
+    const fit = (v: number, i: number): number => ((v - middle[i % 2 === 0 ? 0 : 1]) * L) / (bottom - top);
+    const set = (chain: Chain): number[] => bent(chain, 0, -L, bulge).map(fit);
+    return { blade: toPath(outline.map(fit)), vein: veins(shape, p.veins, set, tools) };
   },
 });
 
 function veins(
   shape: BladeShape,
-  pairs: number,
+  wanted: number,
   set: (chain: Chain) => number[],
   { stray }: MotifTools,
 ): Path[] {
@@ -87,6 +95,8 @@ function veins(
   const [foot, top] = [-shape.stalk - blade * 0.05, -shape.length + blade * 0.13];
   const thick = Math.max(FINE, Math.min(shape.length * 0.034, shape.half * 0.24));
   const paths = [stroke(set(straight([0, foot], [0, top])), [thick, Math.max(FINE, thick * 0.4)])];
+  const fine = Math.max(FINE, thick * 0.62);
+  const pairs = Math.min(wanted, Math.floor((blade * 0.68) / (fine * 2.8)));
   for (let k = 0; k < pairs; k++) {
     const u = (k + 0.5) / pairs;
     for (const hand of [-1, 1]) {
@@ -97,7 +107,7 @@ function veins(
       if (x < thick * 1.2) continue;
       const side = [0, y, x * 0.36, y - rise * 0.34, x * 0.72, y - rise * 0.62, x, y - rise];
       const spine = side.map((v, i) => (i % 2 === 0 ? v * hand : v));
-      paths.push(stroke(set(spine), [Math.max(FINE, thick * 0.62), Math.max(FINE, thick * 0.36)]));
+      paths.push(stroke(set(spine), [fine, Math.max(FINE, thick * 0.36)]));
     }
   }
   return paths;

@@ -124,7 +124,8 @@ export const sprig: MotifFactory<typeof params, "leaf" | "stem" | "berry"> = def
  */
 function stemSpine(L: number, bow: number, last: number, foot: number, tip: number): Chain {
   const up = unit(bow * 0.45, -1);
-  const x = bow * L * 0.08;
+  // Leaves and bow are about as far to the one side as foot and tip are to the other.
+  const x = bow * L * 0.16;
   const end: Vector = [x - up[0] * last, -L / 2 + tip * (1 + up[1]) - up[1] * last];
   const rise = L * 0.3;
   return [x, L / 2 - foot, x - bow * rise * 0.5, L / 2 - foot - rise, ...step(end, up, -rise), ...end];

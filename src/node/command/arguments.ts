@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
 import { badInput, unknownName } from "../../errors/catalogue.ts";
-import { COMMANDS, type CommandInfo, type CommandName, type Flag, SHARED } from "./commands.ts";
+import { COMMANDS, type CommandName, type Flag, SHARED } from "./commands.ts";
 
 /** The words after a command, told apart. */
 export interface Arguments {
@@ -14,7 +14,7 @@ export interface Arguments {
  * @throws SprigwrightError `unknown-flag`, `bad-argument`, `missing-argument`
  */
 export function readArguments(command: CommandName, words: readonly string[]): Arguments {
-  const info: CommandInfo = COMMANDS[command];
+  const info = COMMANDS[command];
   const known: Readonly<Record<string, Flag>> = { ...info.flags, ...SHARED };
   const flags = new Map<string, readonly string[]>();
   const names: string[] = [];

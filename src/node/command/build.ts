@@ -72,8 +72,8 @@ function summary({ tile, print, field, files, folder }: WrittenPattern, style: S
     row("recipe", files, "builds the same tile again"),
   ].filter((cells) => cells.length > 0);
   return [
-    `${style.name(tile.name)}  ${factsOf(tile)}`,
-    ...columns(rows, [1, 2]).map((line) => `  ${line.slice(0, 6)}${line.slice(6)}`),
+    `${style.name(tile.name)}  ${style.quiet(factsOf(tile))}`,
+    ...columns(rows, [1, 2]).map((line) => `  ${line}`),
     `  ${style.quiet("in")} ${style.good(folder)}`,
   ].join("\n");
 }

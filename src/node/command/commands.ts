@@ -27,7 +27,7 @@ const plugin: Flag = {
   about: "a script that exports a plugin, for recipes that use its pieces",
   many: true,
 };
-const dpi: Flag = { value: "N", about: "dots per inch of the print, 1 to 2400" };
+const dpi = { value: "N", about: "dots per inch of the print, 1 to 2400" };
 const MANY = Number.POSITIVE_INFINITY;
 
 /** Flags that every command knows. */
@@ -36,7 +36,9 @@ export const SHARED: Readonly<Record<string, Flag>> = {
   stack: { about: "with an error, also show where in the code it arose" },
 };
 
-export const COMMANDS = {
+export type CommandName = "build" | "inspect" | "describe";
+
+export const COMMANDS: Readonly<Record<CommandName, CommandInfo>> = {
   build: {
     about: "write the pictures and the recipe of patterns",
     takes: "SCRIPT...",
@@ -51,7 +53,8 @@ export const COMMANDS = {
       only: {
         value: "KINDS",
         many: true,
-        about: "svg (one block, to edit), png (one block, to print), field (the block repeated, to look at)",
+        about:
+          "svg: one block, to edit; png: one block, to print; field: the block repeated, to look at; several with commas",
         fallback: "svg,png,field",
       },
       plugin,
@@ -82,6 +85,4 @@ export const COMMANDS = {
     detail: "With the name of a piece: what it takes, with ranges and what it does when left alone.",
     flags: { json: { about: "as JSON, each piece's parameters as a JSON Schema (2020-12)" }, plugin },
   },
-} as const satisfies Readonly<Record<string, CommandInfo>>;
-
-export type CommandName = keyof typeof COMMANDS;
+};

@@ -1,5 +1,7 @@
 import { unknownName } from "../../errors/catalogue.ts";
+import { artworkPlugin } from "../../plugin/artwork.ts";
 import { createKit, type PieceDescription } from "../../plugin/kit.ts";
+import { letteringPlugin } from "../../plugin/lettering.ts";
 import type { Plugin } from "../../plugin/plugin.ts";
 import { loadPlugin } from "../load/load-patterns.ts";
 import type { Arguments } from "./arguments.ts";
@@ -12,7 +14,7 @@ const KINDS = ["motif", "layout", "repeat", "check"] as const;
 
 /** `sprigwright describe`: the pieces, for people or as JSON. */
 export async function describe({ names, flags }: Arguments, host: Host): Promise<number> {
-  const plugins: Plugin[] = [];
+  const plugins: Plugin[] = [artworkPlugin(), letteringPlugin()];
   for (const file of flags.get("plugin") ?? []) plugins.push(await loadPlugin(file));
   const whole = createKit({ plugins }).describe();
   const [asked] = names;

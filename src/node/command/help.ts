@@ -1,5 +1,5 @@
 import { VERSION } from "../../tile/version.ts";
-import { COMMANDS, type CommandInfo, type CommandName, SHARED } from "./commands.ts";
+import { COMMANDS, type CommandName, SHARED } from "./commands.ts";
 import type { Style } from "./style.ts";
 import { hang, wrap } from "./text.ts";
 
@@ -40,7 +40,7 @@ export function generalHelp(style: Style, width: number): string {
 
 /** All that one command takes. */
 export function commandHelp(command: CommandName, style: Style, width: number): string {
-  const info: CommandInfo = COMMANDS[command];
+  const info = COMMANDS[command];
   const flags = Object.entries({ ...info.flags, ...SHARED }).map(([name, flag]) => {
     const short = flag.short ? `-${flag.short}, ` : "";
     const notes = [flag.fallback && `default ${flag.fallback}`, flag.many && "may be repeated"].filter(

@@ -55,7 +55,7 @@ function say(tile: Tile, { findings }: Report, style: Style, width: number): str
           ...(warnings > 0 ? [style.warning(count(warnings, "warning"))] : []),
         ].join(", ");
   return [
-    `${style.name(tile.name)}  ${factsOf(tile)}`,
+    `${style.name(tile.name)}  ${style.quiet(factsOf(tile))}`,
     `  ${verdict}`,
     ...findings.map((finding) => `  ${paintedFinding(finding, style, width)}`),
   ].join("\n");

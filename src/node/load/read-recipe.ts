@@ -2,7 +2,9 @@ import { readFile, stat } from "node:fs/promises";
 import { badInput } from "../../errors/catalogue.ts";
 import { within } from "../../errors/error.ts";
 import type { Pattern } from "../../pattern/pattern.ts";
+import { artworkPlugin } from "../../plugin/artwork.ts";
 import { createKit } from "../../plugin/kit.ts";
+import { letteringPlugin } from "../../plugin/lettering.ts";
 import type { Plugin } from "../../plugin/plugin.ts";
 import { reasonOf } from "../faults.ts";
 
@@ -21,7 +23,9 @@ export async function readRecipe(path: string, shown: string, plugins: readonly 
   if (isTooDeep(text))
     throw badInput("recipe-too-deep", shown, `it nests more than ${DEEPEST} levels deep`, REMEDY);
   const recipe = parse(text, shown);
-  return within(shown, () => createKit({ plugins }).read(recipe));
+  return within(shown, () =>
+    createKit({ plugins: [artworkPlugin(), letteringPlugin(), ...plugins] }).read(recipe),
+  );
 }
 
 const REMEDY = "give a recipe.json as it was written";

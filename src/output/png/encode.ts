@@ -20,31 +20,33 @@ export async function encode(
   const narrow = width < 3; // less than a match can say; at the most, a block is as wide as one can reach
   const row: number[] = []; // entry and length of each run, where narrow
   let sums = noSums;
-  let [plain, weighted] = [0, 0]; // as in Sums, over the row so far: at most 255 · 32 768² / 2, exact
+  const soFar = new Float64Array(2); // plain and weighted, as in Sums, of the row: below 2^38, so exact
   const put = (mix: number, length: number): void => {
     const entry = entryOf[mix]!;
-    weighted += length * plain + (entry * length * (length + 1)) / 2;
-    plain += entry * length;
+    soFar[1] = soFar[1]! + length * soFar[0]! + (entry * length * (length + 1)) / 2;
+    soFar[0] = soFar[0]! + entry * length;
     out.run(entry, length);
     if (narrow) row.push(entry, length);
   };
   for (let y = 0; y < height; y++) {
-    [plain, weighted, row.length] = [0, 0, 0];
+    soFar.fill(0);
+    row.length = 0;
     out.run(0, 1);
     picture.runs.takeRow(put);
     sums = joinSums(sums, { plain: 0, weighted: 0, length: 1 });
-    for (let i = 0; i < across; i++) sums = joinSums(sums, { plain, weighted, length: width });
+    const block = { plain: soFar[0]!, weighted: soFar[1]!, length: width };
+    for (let i = 0; i < across; i++) sums = joinSums(sums, block);
     if (across > 1 && !narrow) out.again(width, (across - 1) * width);
     else
       for (let i = 1; i < across; i++) for (let k = 0; k < row.length; k += 2) out.run(row[k]!, row[k + 1]!);
     if (y % ROWS_A_STEP === 0) await step(y / height);
   }
   await step(1);
-  const block = out.finish();
+  const packed = out.finish();
   let all: Sums = noSums;
   for (let i = 0; i < down; i++) all = joinSums(all, sums);
   return zlibStream(
-    Array.from({ length: down }, () => block),
+    Array.from({ length: down }, () => packed),
     adlerOf(all),
   );
 }

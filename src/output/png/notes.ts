@@ -1,9 +1,9 @@
-import { zlibSync } from "fflate";
+import { strToU8, zlibSync } from "fflate";
 import type { Tile } from "../../tile/tile.ts";
 import { chunk, joinBytes } from "./chunks.ts";
 
 /** Keyword of the iTXt chunk that holds what the picture was made from. */
-export const RECIPE_KEYWORD = "sprigwright:recipe";
+const RECIPE_KEYWORD = "sprigwright:recipe";
 
 /** Longer notes are compressed (bytes). */
 const LONG = 1024;
@@ -12,7 +12,7 @@ const LONG = 1024;
 export function noteChunks(tile: Pick<Tile, "recipe" | "digest">, colorway: string): Uint8Array {
   const { recipe, digest } = tile;
   const software = latin(`Software\0Sprigwright ${recipe.sprigwright}`);
-  const text = new TextEncoder().encode(JSON.stringify({ recipe, colorway, digest }));
+  const text = strToU8(JSON.stringify({ recipe, colorway, digest }));
   const long = text.length > LONG;
   // Keyword, compressed or not, method 0, no language, no translated keyword (PNG, third edition, 11.3.3.4).
   const head = [...latin(`${RECIPE_KEYWORD}\0`), long ? 1 : 0, 0, 0, 0];

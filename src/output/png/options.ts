@@ -26,10 +26,10 @@ export type RasterizeOptions = Common &
   );
 
 /** Most pixels along one side. */
-export const MOST_PIXELS_A_SIDE = 32_768;
+const MOST_PIXELS_A_SIDE = 32_768;
 
 /** Most pixels in all: at four bytes each, as most readers unpack them, 2 GiB. */
-export const MOST_PIXELS = 536_870_912;
+const MOST_PIXELS = 536_870_912;
 
 /** What the options come to. */
 export interface Plan {

@@ -28,6 +28,7 @@ function values(schema: Record<string, unknown>): fc.Arbitrary<unknown> {
 for (const [name, factory] of all) {
   const make = factory as unknown as AnyFactory;
   const { piece } = factory;
+  const plain = drawn(make());
 
   describe(`${name}`, () => {
     it("says what it is, and what every parameter does", () => {
@@ -40,7 +41,7 @@ for (const [name, factory] of all) {
     });
 
     it("draws a shape for each of its parts, sound and with area", () => {
-      const motif = drawn(make());
+      const motif = plain;
       expect(motif.shapes.map((shape) => shape.role)).toEqual(piece.parts);
       for (const { path } of motif.shapes) {
         expect(isPath(path)).toBe(true);
@@ -64,19 +65,19 @@ for (const [name, factory] of all) {
     });
 
     it("does not depend on the seed when nothing strays", () => {
-      expect(drawn(make(), "a").shapes).toEqual(drawn(make(), "b").shapes);
+      expect(drawn(make(), "another").shapes).toEqual(plain.shapes);
     });
 
     it("keeps family likeness at the most variation", () => {
-      const plain = extent(drawn(make()).outline);
-      for (const seed of ["p", "q", "r", "s", "t"]) {
+      const { reach } = extent(plain.outline);
+      for (const seed of ["p", "q", "r"]) {
         const varied = extent(drawn(make({ vary: 1, variants: 1 }), seed).outline);
-        expect(Math.abs(varied.reach / plain.reach - 1)).toBeLessThan(0.25);
+        expect(Math.abs(varied.reach / reach - 1)).toBeLessThan(0.25);
       }
     });
 
     it("is centred on the origin", () => {
-      const { width, height, x, y } = extent(drawn(make()).outline);
+      const { width, height, x, y } = extent(plain.outline);
       const size = Math.max(width, height);
       expect(Math.abs(x) / size).toBeLessThan(0.06);
       expect(Math.abs(y) / size).toBeLessThan(0.06);
@@ -85,7 +86,7 @@ for (const [name, factory] of all) {
     it("has nothing at its default size that is too fine to print", () => {
       // An opening: a third of a millimetre in width is what must survive being thinned from both sides.
       const MOST = 165;
-      for (const { path, role } of drawn(make()).shapes) {
+      for (const { path, role } of plain.shapes) {
         const rings = flatten(path, 2).map((ring) =>
           Array.from({ length: ring.length / 2 }, (_, i) => ({
             x: Math.round(ring[2 * i]!),
@@ -125,7 +126,7 @@ for (const [name, factory] of all) {
             expect(outers.length).toBeGreaterThan(0);
           }
         }),
-        { seed: 7, numRuns: 12 },
+        { seed: 7, numRuns: 8 },
       );
     });
 

@@ -65,7 +65,7 @@ function shoelace(ring: PcRing): number {
 
 /** Sum of the areas of a path's contours where each crosses itself: 0 for sound ones. */
 export function crossedArea(path: Path): number {
-  return flatten(path, 1).reduce((sum, ring) => {
+  return flatten(path, 4).reduce((sum, ring) => {
     const pc = pairs(ring) as PcRing;
     return sum + Math.abs(areaOfPolygons(polygonClipping.union([pc])) - Math.abs(shoelace(pc)));
   }, 0);

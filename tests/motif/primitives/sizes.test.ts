@@ -16,13 +16,19 @@ const near = (measured: number, wanted: number): void =>
   expect(Math.abs(measured - wanted), `${measured} for ${wanted}`).toBeLessThan(TRUE);
 
 describe("sizes of primitives", () => {
-  it.each([3, 4, 5, 8, 12])("a blossom of %i petals is as far across as asked", (petals) => {
+  it.each([3, 5, 12])("a blossom of %i petals is as far across as asked", (petals) => {
     for (const [roundness, notch] of [
       [0.8, 0.35],
       [0, 0],
       [1, 1],
     ] as const)
-      near(2 * extent(shape(drawn(blossom({ size: 30, petals, roundness, notch })), "petal")).reach, 30);
+      near(
+        2 *
+          extent(
+            shape(drawn(blossom({ size: 30, petals, roundness, notch, markings: 0, seeds: 0 })), "petal"),
+          ).reach,
+        30,
+      );
   });
 
   it("a blossom's centre has the share asked for", () => {

@@ -1,7 +1,7 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
-import { COMMANDS } from "../../../src/node/command/commands.ts";
+import { COMMANDS, type CommandName } from "../../../src/node/command/commands.ts";
 import { ENDINGS } from "../../../src/node/command/help.ts";
 import { EXIT } from "../../../src/node/command/host.ts";
 import { run } from "../../../src/node/command/run.ts";
@@ -48,7 +48,7 @@ describe("sprigwright", () => {
   test.each(Object.keys(COMMANDS))("%s --help names every flag it takes, in 80 columns", async (command) => {
     const host = listener({ columns: 80 });
     expect(await run([command, "--help"], host)).toBe(EXIT.done);
-    for (const flag of Object.keys(COMMANDS[command as keyof typeof COMMANDS].flags))
+    for (const flag of Object.keys(COMMANDS[command as CommandName].flags))
       expect(host.said()).toContain(`--${flag}`);
     for (const line of host.said().split("\n")) expect(line.length).toBeLessThanOrEqual(80);
   });
@@ -188,11 +188,11 @@ describe("sprigwright build", () => {
   test("ends with 130 when it is interrupted, and leaves nothing", async () => {
     const controller = new AbortController();
     const host = listener({ signal: controller.signal });
-    const err = {
-      write: (text: string) => (
-        text.includes("painting") ? controller.abort() : undefined, host.err.write(text)
-      ),
+    const write = (text: string): void => {
+      if (text.includes("painting")) controller.abort();
+      host.err.write(text);
     };
+    const err = { write };
     expect(await run(["build", script, "-o", out], { ...host, err })).toBe(EXIT.interrupted);
     expect(host.told()).toContain("interrupted");
     expect(await contents(folder)).toEqual(["slipway.ts"]);

@@ -55,6 +55,18 @@ describe("coverage", () => {
     expect(await covered(twice, 100)).toBe(3500);
   });
 
+  it("hides all that lies beneath, where a layer lies twice over itself", async () => {
+    const edges = joinPaths(Array.from({ length: 9 }, (_, i) => circle(i * 11_111, i * 7001, 9000)));
+    const cover = joinPaths([rectangle(0, 0, 100_000, 100_000), rectangle(5000, 5000, 100_000, 100_000)]);
+    const tile = tileOf({ width: 100_000, height: 100_000 }, [
+      { role: "under", path: edges },
+      { role: "over", path: cover },
+    ]);
+    const { data } = await picture(tile, 90);
+    const colors = new Set(Array.from({ length: 8100 }, (_, i) => data.subarray(i * 4, i * 4 + 3).join()));
+    expect([...colors]).toEqual(["95,139,95"]); // #5f8b5f
+  });
+
   it("of a shape that overlaps itself around the block is full", async () => {
     expect(await covered(rectangle(40_000, 20_000, 250_000, 10_000), 100)).toBe(1000);
   });

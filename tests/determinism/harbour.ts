@@ -1,0 +1,75 @@
+// A small but complete job, run the same in two engines: drawn motifs with unions and cuts, chance, a toss in a
+// half-drop, imported artwork, inks in several colour spaces, an SVG and a PNG.
+
+import { readArtwork } from "../../src/artwork.ts";
+import {
+  berry,
+  blossom,
+  buildTile,
+  definePattern,
+  halfDrop,
+  leaf,
+  rasterize,
+  recipeOf,
+  sprig,
+  star,
+  toSvg,
+  toss,
+} from "../../src/index.ts";
+import { crc32 } from "../../src/output/png/chunks.ts";
+
+const boat = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">
+  <path fill="#ff822d" d="M15 2c8 5 12 12 12 18H15z"/><path fill="#433b6b" d="M3 22h26a9 8 12 01-9 8H11q-6 0-8-8z"/>
+  <circle fill="#ffffff" cx="16" cy="25" r="2"/></svg>`;
+
+const pattern = definePattern({
+  name: "two-engines",
+  seed: "harbour-1",
+  repeat: halfDrop({ width: 80, height: 60 }),
+  layout: toss({
+    gap: 1.5,
+    flip: true,
+    motifs: [
+      { motif: blossom({ size: 20, vary: 0.6, variants: 2, roles: { seed: "centre", marking: "ground" } }) },
+      {
+        motif: readArtwork(boat, {
+          size: 16,
+          roles: { "#ff822d": "petal", "#433b6b": "blade", "#ffffff": "ground" },
+        }),
+      },
+      { motif: sprig({ roles: { leaf: "blade", stem: "vein", berry: "petal" } }), scale: [0.5, 0.8] },
+      {
+        motif: berry({ roles: { leaf: "blade", stem: "vein", fruit: "petal", highlight: "ground" } }),
+        scale: 0.6,
+      },
+      { motif: star({ roles: { star: "centre" } }), scale: 0.4 },
+      { motif: leaf({ length: 12, vary: 0.4 }), share: 2 },
+    ],
+  }),
+  colorways: {
+    dawn: {
+      ground: "#f6ead7",
+      petal: "oklch(0.65 0.17 30)",
+      centre: "lab(80 10 60)",
+      blade: "hsl(150 30% 30%)",
+      vein: "tan",
+    },
+  },
+});
+
+/** Everything that must not differ, as one line of text. */
+export async function answer(): Promise<string> {
+  const tile = await buildTile(pattern);
+  const raster = await rasterize(tile, { width: 300 });
+  const colorway = pattern.colorways.dawn;
+  const bytes = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0) & 255);
+  const png = raster.png(colorway);
+  const words = [
+    `digest ${tile.digest}`,
+    `placements ${tile.placements.length}`,
+    `png ${png.length} ${crc32(png)}`,
+    `svg ${crc32(bytes(toSvg(tile, colorway)))}`,
+    `recipe ${crc32(bytes(JSON.stringify(recipeOf(pattern))))}`,
+  ];
+  return words.join(", ");
+}

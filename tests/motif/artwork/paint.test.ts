@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest";
+import { inspectArtwork } from "../../../src/motif/artwork/inspect.ts";
+import { readDrawing } from "../../../src/motif/artwork/read.ts";
+import { svgOf } from "./picture.ts";
+
+const fills = (body: string): string[] => readDrawing(svgOf(body), 20).areas.map((area) => area.fill);
+const warnings = (body: string): readonly string[] => inspectArtwork(svgOf(body)).warnings;
+const rect = (attributes: string): string => `<rect width="9" height="9" ${attributes}/>`;
+
+describe("a fill", () => {
+  it("comes from the style, then the style sheet, then the attribute, then the parent", () => {
+    expect(fills(rect(""))).toEqual(["#000000"]);
+    expect(fills(`<g fill="red">${rect("")}</g>`)).toEqual(["#ff0000"]);
+    expect(fills(`<g fill="red">${rect('fill="blue"')}</g>`)).toEqual(["#0000ff"]);
+    expect(fills(rect('fill="blue" style="fill: lime"'))).toEqual(["#00ff00"]);
+    const sheet = "<style>/* a */ .a, .b { fill: #123456 } #c { fill: #abcdef } rect { fill: #111 }</style>";
+    expect(fills(`${sheet}${rect('class="a" fill="blue"')}`)).toEqual(["#123456"]);
+    expect(fills(`${sheet}${rect('class="b" id="c"')}`)).toEqual(["#abcdef"]);
+    expect(fills(`${sheet}${rect("")}`)).toEqual(["#111111"]);
+    expect(fills(`<style>.a{fill:red}.b{fill:blue}</style>${rect('class="b a"')}`)).toEqual(["#0000ff"]);
+    expect(fills(`<g fill="red">${rect('fill="inherit"')}</g>`)).toEqual(["#ff0000"]);
+  });
+
+  it("may be the current colour, black unless it is set", () => {
+    expect(fills(rect('fill="currentColor"'))).toEqual(["#000000"]);
+    expect(fills(`<g color="teal">${rect('fill="currentColor"')}</g>`)).toEqual(["#008080"]);
+  });
+
+  it("is left out when nothing of it shows", () => {
+    const seen = rect('fill="red"');
+    const hidden = [
+      'display="none"',
+      'visibility="hidden"',
+      'opacity="0"',
+      'fill-opacity="0"',
+      'fill="none"',
+    ];
+    for (const attribute of [...hidden, 'fill="transparent"', 'style="display:none"'])
+      expect(fills(seen + rect(attribute))).toEqual(["#ff0000"]);
+    expect(fills(`<g visibility="hidden">${rect('visibility="visible" fill="red"')}</g>`)).toEqual([
+      "#ff0000",
+    ]);
+  });
+
+  it("is drawn solid when it is half transparent, with a warning", () => {
+    expect(fills(`<g opacity="0.5">${rect('fill="red" fill-opacity="50%"')}</g>`)).toEqual(["#ff0000"]);
+    expect(warnings(`<g opacity="0.5">${rect('fill="red" fill-opacity="50%"')}</g>`)).toEqual([
+      "<rect> on line 1: its fill covers 25 %; it is drawn solid in #ff0000",
+    ]);
+  });
+
+  it("is the mean of a gradient's stops, with a warning", () => {
+    const stops = '<stop stop-color="#ff0000"/><stop offset="1" style="stop-color:#0000fe"/>';
+    const gradients = `<linearGradient id="a">${stops}</linearGradient><radialGradient id="b" href="#a"/>`;
+    expect(fills(gradients + rect('fill="url(#a)"') + rect('fill="url(#b)"'))).toEqual([
+      "#80007f",
+      "#80007f",
+    ]);
+    expect(warnings(gradients + rect('fill="url(#b)"'))).toEqual([
+      '<rect> on line 1: its gradient "#b" is flattened to the mean of its stops, #80007f',
+    ]);
+    expect(fills(rect('fill="url(#none) red"'))).toEqual(["#ff0000"]);
+  });
+});
+
+describe("what a drawing cannot keep", () => {
+  it("is named with its element", () => {
+    const body = [
+      rect('fill="red" id="hull" mask="url(#m)"'),
+      "<text>pear</text>",
+      '<image href="http://example.org/a.png"/>',
+      '<use href="other.svg#a"/>',
+      '<use href="#gone"/>',
+      "<style>g > path { fill: red }</style>",
+      '<rect width="9" height="9" fill="url(#gone)"/>',
+      '<path d="M1 1h.0001v.0001z"/>',
+    ].join("\n");
+    expect(warnings(body)).toEqual([
+      '<style>: the rule "g > path" is not read',
+      '<rect id="hull"> on line 1: its mask is not applied; it is drawn without',
+      "<text> on line 2: a <text> is not drawn",
+      "<image> on line 3: a <image> is not drawn",
+      "<use> on line 4: it points outside the file, which is never fetched",
+      '<use> on line 5: what it repeats, "#gone", is not in the file',
+      '<rect> on line 7: its paint "#gone" is not in the file, so it is not drawn',
+      "<path> on line 8: it covers nothing at this size, so it is left out",
+    ]);
+  });
+
+  it("tells when the drawing reaches beyond its page", () => {
+    expect(warnings('<rect width="40" height="9"/>')).toEqual([
+      "the drawing reaches beyond its page (the viewBox); it is taken whole",
+    ]);
+  });
+});
