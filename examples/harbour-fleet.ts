@@ -25,15 +25,17 @@ export default definePattern({
   seed: "quay-2",
   repeat: halfBrick({ width: "8in", height: "6.4in" }),
   layout: toss({
-    gap: 3,
+    gap: 2.6,
+    density: "packed",
     direction: "one-way",
     motifs: [
-      { motif: drawing("sailboat", 40), share: 3 },
-      { motif: drawing("ring-buoy", 24), share: 2 },
+      { motif: drawing("sailboat", 44), share: 2 },
+      { motif: drawing("ring-buoy", 25), share: 2 },
       { motif: drawing("fish", 26), share: 3 },
-      { motif: drawing("crab", 26), share: 2 },
-      { motif: drawing("spiral-shell", 18), share: 3 },
-      { motif: dot({ size: 3.2, roles: { dot: "sea" } }), share: 5 },
+      { motif: drawing("crab", 27), share: 2 },
+      { motif: drawing("spiral-shell", 19), share: 3 },
+      { motif: dot({ size: 3.4, roles: { dot: "sea" } }), share: 5 },
+      { motif: dot({ size: 2.2, roles: { dot: "sand" } }), share: 5 },
     ],
   }),
   colorways: {

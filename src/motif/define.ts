@@ -119,8 +119,8 @@ function readRoles(
   const map: Record<string, string> = {};
   for (const [part, role] of Object.entries(roles)) {
     if (role === undefined) continue;
-    if (parts !== "drawn" && !parts.includes(part))
-      throw unknownName(`${where} > ${part}`, "part", part, parts);
+    const known = parts === "drawn" ? part !== "__proto__" : parts.includes(part);
+    if (!known) throw unknownName(`${where} > ${part}`, "part", part, parts === "drawn" ? [] : parts);
     map[part] = checkRoleName(role, `${where} > ${part}`);
   }
   const ordered: Record<string, string> = {};

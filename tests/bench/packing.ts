@@ -1,6 +1,7 @@
 /** Coverage and time of the toss against a plain dart thrower, in one run. Start it with `npx jiti tests/bench/packing.ts`. */
 import { areaOf } from "../../src/geometry/path.ts";
 import { bodiesOf } from "../../src/layout/toss/body.ts";
+import { ease } from "../../src/layout/toss/ease.ts";
 import { filledStage, jobFor } from "../../src/layout/toss/job.ts";
 import type { Band } from "../../src/layout/toss/plan.ts";
 import { rework } from "../../src/layout/toss/rework.ts";
@@ -25,6 +26,7 @@ async function toss(seed: string, packed = false): Promise<{ count: number; cove
   const job = jobFor(given, classes, tools(seed, arrangement));
   const stage = await filledStage(job, { gap: given.gap * 1000, stream: "fill", done: 0 });
   if (packed) await rework(stage, job);
+  else await ease(stage, job, 0, 1);
   const pieces = [...stage.board.pieces];
   const area = pieces.reduce((sum, p) => sum + areaOf(p.body.drawn.motif.outline) * p.scale * p.scale, 0);
   return { count: pieces.length, coverage: area / (SIDE * SIDE * 1e6) };
@@ -60,7 +62,9 @@ const base = await measure("darts", (seed) =>
 await measure("(warming up)", toss);
 const even = await measure("even", toss);
 const packed = await measure("packed", (seed) => toss(seed, true));
-console.log(`even: ${(even.coverage / base.coverage).toFixed(3)}x coverage, ${(even.ms / base.ms).toFixed(3)}x time`);
+console.log(
+  `even: ${(even.coverage / base.coverage).toFixed(3)}x coverage, ${(even.ms / base.ms).toFixed(3)}x time`,
+);
 console.log(
   `packed: ${(packed.coverage / base.coverage).toFixed(3)}x coverage, ${(packed.ms / base.ms).toFixed(3)}x time`,
 );

@@ -41,6 +41,12 @@ describe("a motif's factory", () => {
     expect(error.fix).toContain(fix);
   });
 
+  it("refuses a part called __proto__, even where the drawing names its own parts", () => {
+    const roles: unknown = JSON.parse('{"__proto__": "leaf"}');
+    for (const piece of [buoy.piece, { ...buoy.piece, parts: "drawn" as const }])
+      expect(refusal(() => useMotif(piece, { roles })).code).toBe("unknown-part");
+  });
+
   it("may knock the ground out through a part", () => {
     expect(buoy({ roles: { flag: "ground" } }).roles).toEqual({ float: "float", flag: "ground" });
   });

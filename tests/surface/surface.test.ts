@@ -28,11 +28,11 @@ describe("the doors", () => {
   });
 
   it("sprigwright/artwork", () => {
-    expect(names(artwork)).toMatchInlineSnapshot(`"artwork inspectArtwork readArtwork"`);
+    expect(names(artwork)).toMatchInlineSnapshot(`"artwork artworkPlugin inspectArtwork readArtwork"`);
   });
 
   it("sprigwright/lettering", () => {
-    expect(names(lettering)).toMatchInlineSnapshot(`"lettering letteringMotif loadFont"`);
+    expect(names(lettering)).toMatchInlineSnapshot(`"lettering letteringMotif letteringPlugin loadFont"`);
   });
 
   it("sprigwright/node", () => {

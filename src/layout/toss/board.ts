@@ -114,13 +114,7 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number):
     isClear(body, outline, gap) {
       const { box } = outline;
       return !search(box[0]! - gap, box[1]! - gap, box[2]! + gap, box[3]! + gap, (copy) =>
-        isCloser(
-          outline,
-          copy.outline,
-          copy.dx,
-          copy.dy,
-          gap + Math.max(body.extra, copy.piece.body.extra),
-        ),
+        isCloser(outline, copy.outline, copy.dx, copy.dy, gap + Math.max(body.extra, copy.piece.body.extra)),
       );
     },
     isSelfClear(body, outline, gap) {

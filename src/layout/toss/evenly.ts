@@ -28,5 +28,7 @@ export async function packEvenly(job: Job, gap: number): Promise<Stage> {
     } else high = total;
     total = Math.ceil((low + high) / 2);
   }
-  return best ?? (await filledStage(job, { gap, stream: "fill", entries: apportion(1, job.shares), done: 0.9 }));
+  return (
+    best ?? (await filledStage(job, { gap, stream: "fill", entries: apportion(1, job.shares), done: 0.9 }))
+  );
 }

@@ -115,8 +115,8 @@ export function paint(field: Field, copy: Copy, within?: Patch): void {
       let tu = u;
       let tv = v;
       if (tu < 0 || tv < 0 || tu > last || tv > last) {
-        tu = tu < 0 ? 0 : tu > last ? last : tu;
-        tv = tv < 0 ? 0 : tv > last ? last : tv;
+        tu = Math.max(0, Math.min(tu, last));
+        tv = Math.max(0, Math.min(tv, last));
         beyond = Math.sqrt((u - tu) * (u - tu) + (v - tv) * (v - tv)) * texture.pitch;
       }
       const iu = tu < last ? tu | 0 : last - 1;

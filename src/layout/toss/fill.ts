@@ -33,7 +33,9 @@ export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWa
   const tries = createTries(ways.tries);
   let seekers = sizeClass
     .filter((band) => ways.room(band) > 0)
-    .map((band) => seekerFor(stage, band, ways.spreads[band.entry]! > 0 ? ways.rounds : ONE_ROUND, ways.patch));
+    .map((band) =>
+      seekerFor(stage, band, ways.spreads[band.entry]! > 0 ? ways.rounds : ONE_ROUND, ways.patch),
+    );
   let placed = 0;
   let breath = BREATH;
   let ceiling = Infinity; // pieces for each share, set by the first entry that finds no more place

@@ -9,7 +9,7 @@ import { createStage, type Stage } from "./stage.ts";
 import { type Turns, turnsFor } from "./turns.ts";
 
 /** Poses tried at a cell before it is given up. */
-const TRIES = 56;
+const TRIES = 96;
 /** See {@link Seeker.rounds}. */
 const ROUNDS: readonly number[] = [1, 0.7, 0.4];
 

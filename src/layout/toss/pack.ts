@@ -4,6 +4,7 @@ import type { Piece } from "./board.ts";
 import { type Body, bodiesOf } from "./body.ts";
 import { findClash } from "./check.ts";
 import { packCounted } from "./counted.ts";
+import { ease } from "./ease.ts";
 import { packEvenly } from "./evenly.ts";
 import { type Job, jobFor } from "./job.ts";
 import type { TossOptions } from "./options.ts";
@@ -51,10 +52,17 @@ async function packedStage(
   bodies: readonly (readonly Body[])[],
   gap: number,
 ): Promise<Stage> {
-  if (options.count !== undefined) return packCounted(job, gap, options.count);
-  if (options.density === "airy") return packEvenly(job, gap + airFor(options, bodies, gap));
-  const stage = await packEvenly(job, gap);
-  if (options.density === "packed") await rework(stage, job);
+  if (options.count === undefined && options.density === "packed") {
+    const stage = await packEvenly(job, gap);
+    await rework(stage, job);
+    return stage;
+  }
+  const airy = options.density === "airy" ? airFor(options, bodies, gap) : 0;
+  const stage =
+    options.count === undefined
+      ? await packEvenly(job, gap + airy)
+      : await packCounted(job, gap, options.count);
+  await ease(stage, job, 0.8, 1);
   return stage;
 }
 

@@ -1,21 +1,23 @@
 import type { Random } from "../../seed/random.ts";
 import type { Piece } from "./board.ts";
-import { patchAround } from "./field.ts";
+import { type Patch, patchAround } from "./field.ts";
 import { fillClass } from "./fill.ts";
 import type { Job } from "./job.ts";
 import { excess } from "./shares.ts";
 import { type Stage, takeUp, tally } from "./stage.ts";
 
 /** Places worked over for each piece there is at the start. */
-const STEPS = 12;
+const STEPS = 18;
 /** Poses tried at a cell. */
 const TRIES = 24;
 /** Spread asked for, see {@link Seeker.rounds}. */
-const ROUNDS: readonly number[] = [0.5];
+const ROUNDS: readonly number[] = [0.6];
 /** Points looked at for each place chosen. */
 const VOIDS = 12;
 /** How far around a hole motifs are taken up, as a share of the largest radius. */
-const REACH: readonly [number, number] = [0.6, 1.4];
+const REACH: readonly [number, number] = [0.6, 1];
+/** How far beyond that new ones may start, as a share of the largest radius. */
+const MARGIN = 0.4;
 
 /**
  * Works over a filled stage to close its holes, by ruin and recreate (Schrimpf and others 2000): again and again
@@ -24,37 +26,53 @@ const REACH: readonly [number, number] = [0.6, 1.4];
  */
 export async function rework(stage: Stage, job: Job): Promise<void> {
   const random = job.random.fork("rework");
-  const { board } = stage;
+  const { board, field } = stage;
   if (board.pieces.size === 0) return;
   const largest = Math.max(...[...board.pieces].map((piece) => piece.copies[0]!.r));
   const steps = STEPS * board.pieces.size;
+  const before = field.values.slice();
   for (let step = 0; step < steps; step++) {
     const breathe = (): Promise<void> => job.step(0.4 + (0.6 * step) / steps);
     if (step % 16 === 0) await breathe();
     const [x, y] = findHole(stage, random);
-    await remake(stage, job, random, x, y, largest, breathe);
+    const reach = largest * random.between(...REACH);
+    const old = piecesAround(stage, x, y, reach);
+    if (old.length === 0) continue;
+    before.set(field.values);
+    const { area } = stage;
+    const { over } = excess(stage.used, job.shares);
+    const fresh = await remake(
+      stage,
+      job,
+      random,
+      old,
+      patchAround(field, x, y, reach + MARGIN * largest),
+      breathe,
+    );
+    if (stage.area >= area && excess(stage.used, job.shares).over < Math.max(1, over)) continue;
+    for (const piece of fresh) {
+      board.remove(piece);
+      tally(stage, piece, -1);
+    }
+    for (const piece of old) {
+      board.restore(piece);
+      tally(stage, piece, 1);
+    }
+    field.values.set(before);
   }
 }
 
+/** Takes pieces up and fills their place anew; returns what was put there. */
 async function remake(
   stage: Stage,
   job: Job,
   random: Random,
-  x: number,
-  y: number,
-  largest: number,
+  old: readonly Piece[],
+  patch: Patch,
   breathe: () => Promise<void>,
-): Promise<void> {
-  const { board, field } = stage;
-  const reach = largest * random.between(...REACH);
-  const old = piecesAround(stage, x, y, reach);
-  if (old.length === 0) return;
-  const values = field.values.slice();
-  const { area } = stage;
-  const { over } = excess(stage.used, job.shares);
-  for (const piece of old) takeUp(stage, piece);
+): Promise<Piece[]> {
   const fresh: Piece[] = [];
-  const patch = patchAround(field, x, y, reach + largest);
+  for (const piece of old) takeUp(stage, piece);
   for (const sizeClass of job.classes)
     await fillClass(stage, sizeClass, {
       ...job,
@@ -68,16 +86,7 @@ async function remake(
       onPlaced: (_, piece) => fresh.push(piece),
       breathe,
     });
-  if (stage.area >= area && excess(stage.used, job.shares).over < Math.max(1, over)) return;
-  for (const piece of fresh) {
-    board.remove(piece);
-    tally(stage, piece, -1);
-  }
-  for (const piece of old) {
-    board.restore(piece);
-    tally(stage, piece, 1);
-  }
-  field.values.set(values);
+  return fresh;
 }
 
 /** The roomiest of some points of the unit. */

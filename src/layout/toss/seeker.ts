@@ -49,7 +49,16 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], p
   const across = Math.max(0, Math.ceil((area.toColumn - area.fromColumn + 1) / stride));
   const down = Math.max(0, Math.ceil((area.toRow - area.fromRow + 1) / stride));
   const cells = new Int32Array(across * down);
-  const seeker = { band, need: need + gap - 0.7 * stride * cell, area, stride, cells, live: 0, rounds, round: 0 };
+  const seeker = {
+    band,
+    need: need + gap - 0.7 * stride * cell,
+    area,
+    stride,
+    cells,
+    live: 0,
+    rounds,
+    round: 0,
+  };
   listCells(stage, seeker);
   return seeker;
 }

@@ -1,9 +1,9 @@
 import { type Images, imagesOf } from "../../geometry/images.ts";
 import type { Arrangement } from "../../geometry/lattice.ts";
+import type { Outline } from "../../geometry/outline.ts";
 import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
 import { SLACK } from "./body.ts";
-import { clearPatch, createField, type Field, paint, type Patch, patchAround } from "./field.ts";
-import type { Outline } from "../../geometry/outline.ts";
+import { clearPatch, createField, type Field, type Patch, paint, patchAround } from "./field.ts";
 import type { SizeClass } from "./plan.ts";
 
 /** Most cells of a field: beyond, cells grow. */
@@ -74,6 +74,13 @@ export function takeUp(stage: Stage, piece: Piece): void {
   tally(stage, piece, -1);
   for (const copy of piece.copies)
     repaint(stage, patchAround(field, copy.cx, copy.cy, copy.r + field.cap + piece.body.extra));
+}
+
+/** Puts a piece that was taken up back where it was. */
+export function putBack(stage: Stage, piece: Piece): void {
+  stage.board.restore(piece);
+  for (const copy of piece.copies) paint(stage.field, copy);
+  tally(stage, piece, 1);
 }
 
 /** Keeps the counts in step with a piece that came (1) or went (-1). */

@@ -1,7 +1,7 @@
 import { motifTooLarge } from "../../errors/catalogue.ts";
+import { isCloser } from "../../geometry/distance.ts";
 import { type Images, imagesOf } from "../../geometry/images.ts";
 import type { Arrangement } from "../../geometry/lattice.ts";
-import { isCloser } from "../../geometry/distance.ts";
 import { transformOutline } from "../../geometry/outline.ts";
 import { selfCopies } from "./board.ts";
 import { type Body, SLACK } from "./body.ts";

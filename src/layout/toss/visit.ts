@@ -24,6 +24,9 @@ export interface VisitWays {
 const STEP_X = 0.7548776662466927;
 const STEP_Y = 0.5698402909980532;
 
+/** Rounds before the last try so many times fewer poses: what they miss, the next comes by again. */
+const EARLY = 5;
+
 /** Room for one visit's tries, so that a visit allocates next to nothing. */
 interface Tries {
   readonly order: number[];
@@ -101,20 +104,19 @@ function scatterTries(
   const cell = stage.field.cell * seeker.stride;
   const allowed = turns.turn.length;
   const stride = allowed > 4 ? 443 : 1; // prime, and far from any simple part of the 720 turns
-  const small = (random.next() * (high - low)) / (2 * ways.tries);
+  const small = (random.next() * (high - low)) / 2;
   let turn = random.below(allowed);
   let u = random.next();
   let v = random.next();
   const odd = random.below(2);
   order.length = 0;
-  // Rounds before the last may miss a place: the next comes by again.
-  const count = seeker.round < seeker.rounds.length - 1 ? Math.ceil(ways.tries / 3) : ways.tries;
+  const count = seeker.round < seeker.rounds.length - 1 ? Math.ceil(ways.tries / EARLY) : ways.tries;
   for (let k = 0; k < count; k++) {
     turn = (turn + stride) % allowed;
     u = u + STEP_X < 1 ? u + STEP_X : u + STEP_X - 1;
     v = v + STEP_Y < 1 ? v + STEP_Y : v + STEP_Y - 1;
     // The later the try, the smaller: large while there is room, small to fill what is left.
-    const scale = low === high ? high : Math.round((high - small * (ways.tries + k)) * 1000) / 1000;
+    const scale = low === high ? high : Math.round((high - small * (1 + k / count)) * 1000) / 1000;
     const flip = ways.flip && (k + odd) % 2 === 1;
     const x = centreX + (u - 0.5) * cell;
     const y = centreY + (v - 0.5) * cell;

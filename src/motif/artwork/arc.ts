@@ -2,7 +2,7 @@ import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
 import type { Sketch } from "./outline.ts";
 
 /** Length of the controls of a quarter circle of radius 1: 4/3 (√2 - 1). Its area is off by 2.8e-4. */
-const QUARTER = (4 / 3) * (Math.SQRT2 - 1);
+const QUARTER = (4 / 3) * (Math.sqrt(2) - 1);
 
 /** An ellipse as four curves, clockwise on the page from its rightmost point. */
 export function drawEllipse(to: Sketch, cx: number, cy: number, rx: number, ry: number): void {

@@ -22,16 +22,20 @@ export function nameFills(fills: readonly string[], taken: readonly string[] = [
   return names;
 }
 
-/** Roles as given, under the fills' own spelling. @throws SprigwrightError `unknown-fill` */
+/**
+ * Roles as given, under the fills' own spelling. A colour that this drawing does not have is passed over, since one
+ * map may serve a whole set of drawings; what is no colour at all is a slip.
+ * @throws SprigwrightError `unknown-fill`
+ */
 export function rolesByFill(
   given: Readonly<Record<string, string>>,
   fills: readonly string[],
 ): Record<string, string> {
   const found: Record<string, string> = {};
   for (const [key, role] of Object.entries(given)) {
-    const fill = readColor(key)?.fill ?? key;
-    if (!fills.includes(fill)) throw unknownName(`roles > ${key}`, "fill", key, fills);
-    found[fill] = role;
+    const fill = readColor(key)?.fill;
+    if (fill === undefined) throw unknownName(`roles > ${key}`, "fill", key, fills);
+    if (fills.includes(fill)) found[fill] = role;
   }
   return found;
 }

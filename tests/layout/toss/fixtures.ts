@@ -38,10 +38,14 @@ export function crescent(): Path {
 export function sprig(): Path {
   const p = pen().moveTo(-18, -0.5);
   for (const x of [-8, 0, 8])
-    p.lineTo(x - 1, -0.5).curveTo(x - 1, -4, x + 1, -7, x + 5, -9).curveTo(x + 6, -5, x + 4, -2, x + 1, -0.5);
+    p.lineTo(x - 1, -0.5)
+      .curveTo(x - 1, -4, x + 1, -7, x + 5, -9)
+      .curveTo(x + 6, -5, x + 4, -2, x + 1, -0.5);
   p.lineTo(12, -0.5).curveTo(13, -3, 16, -3, 18, 0).curveTo(16, 3, 13, 3, 12, 0.5);
   for (const x of [6, -2, -10])
-    p.lineTo(x + 1, 0.5).curveTo(x + 4, 2, x + 6, 5, x + 5, 9).curveTo(x + 1, 7, x - 1, 4, x - 1, 0.5);
+    p.lineTo(x + 1, 0.5)
+      .curveTo(x + 4, 2, x + 6, 5, x + 5, 9)
+      .curveTo(x + 1, 7, x - 1, 4, x - 1, 0.5);
   return p.lineTo(-18, 0.5).path();
 }
 

@@ -51,7 +51,7 @@ describe("colours that lie above and below one another", () => {
         const svg = svgOf(body);
         expect(likeness(svgOf(ground + body), redrawn(svg, ground))).toBeGreaterThan(36);
       }),
-      { seed: 30, numRuns: 40 },
+      { seed: 30, numRuns: 24 },
     );
   });
 

@@ -40,7 +40,7 @@ describe("a file that is no drawing", () => {
     expect(refusal(() => readArtwork('<svg xmlns="http://www.w3.org/2000/svg">\n<g>\n</svg>'))).toMatchObject(
       {
         code: "malformed-svg",
-        where: "artwork > svg > line 3",
+        where: "artwork > svg > line 2",
       },
     );
     for (const text of [

@@ -16,7 +16,7 @@ const pear = svgOf(
 describe("an imported drawing", () => {
   it("calls its roles after its colours", () => {
     const use = readArtwork(pear, { size: "4cm" });
-    expect(use).toMatchObject({ use: "sprigwright/artwork", params: { size: 40 }, vary: 0, variants: 1 });
+    expect(use).toMatchObject({ use: artwork.name, params: { size: 40 }, vary: 0, variants: 1 });
     expect(use.roles).toEqual({ "#ff822d": "orange", "#ffff88": "pale-yellow", "#593b39": "deep-brown" });
     expectTypeOf(use).toEqualTypeOf<MotifUse<string>>();
   });

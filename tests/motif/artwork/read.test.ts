@@ -57,7 +57,7 @@ describe("a shape of a drawing", () => {
     expect(area(`<path fill-rule="evenodd" d="${round}"/>`) / (Math.PI * 75 * ROUND)).toBeCloseTo(1, 4);
   });
 
-  // polygon-clipping 0.15.7 and clipper2-ts agree on these; without care, clipper2-ts lost the lower left corner.
+  // Held against the same outline without the detour; see also tests/geometry/spikes.test.ts.
   it("keeps its corners when a side runs back along itself", () => {
     const spiked = "M24 6.6 5 27.8v1.5a.75.75 0 0 0 .75.75h1.5H5.75h20.5V7.2z";
     const plain = "M24 6.6 5 27.8v1.5a.75.75 0 0 0 .75.75h20.5V7.2z";

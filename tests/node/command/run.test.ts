@@ -5,7 +5,9 @@ import { COMMANDS, type CommandName } from "../../../src/node/command/commands.t
 import { ENDINGS } from "../../../src/node/command/help.ts";
 import { EXIT } from "../../../src/node/command/host.ts";
 import { run } from "../../../src/node/command/run.ts";
+import { artworkPlugin } from "../../../src/plugin/artwork.ts";
 import { createKit } from "../../../src/plugin/kit.ts";
+import { letteringPlugin } from "../../../src/plugin/lettering.ts";
 import { VERSION } from "../../../src/tile/version.ts";
 import { contents, listener, put, scratch, scriptText } from "../given.ts";
 
@@ -241,7 +243,9 @@ describe("sprigwright describe", () => {
   test("--json gives what a kit describes", async () => {
     const host = listener({ terminal: true });
     expect(await run(["describe", "--json"], host)).toBe(EXIT.done);
-    expect(JSON.parse(host.said())).toEqual(JSON.parse(JSON.stringify(createKit().describe())));
+    expect(JSON.parse(host.said())).toEqual(
+      JSON.parse(JSON.stringify(createKit({ plugins: [artworkPlugin(), letteringPlugin()] }).describe())),
+    );
   });
 
   test("tells every parameter of one piece", async () => {
