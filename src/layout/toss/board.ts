@@ -3,9 +3,12 @@ import { type Images, transformBounds } from "../../geometry/images.ts";
 import { compose, type Matrix } from "../../geometry/matrix.ts";
 import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
 import type { Body } from "./body.ts";
+import type { Band } from "./plan.ts";
 
 /** Where a body stands: whole µm, an index into the allowed turns, a factor, mirrored or not. */
 export interface Pose {
+  /** The entry and the sizes that it was placed as. */
+  readonly band: Band;
   readonly body: Body;
   readonly x: number;
   readonly y: number;

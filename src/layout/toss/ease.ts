@@ -51,7 +51,7 @@ function nudged({ turns }: Job, piece: Piece, shift: number, random: Random): Po
   const y = b * body.spots[0]! + d * body.spots[1]! + f + random.between(-shift, shift);
   const count = turns.turn.length;
   const twist = count > 4 ? random.below(2 * TWIST + 1) - TWIST : 0;
-  return poseAt(body, turns, (piece.turn + twist + count) % count, scale, flip, x, y);
+  return poseAt(piece.band, body, turns, (piece.turn + twist + count) % count, scale, flip, x, y);
 }
 
 /** The least distance (µm) that any disc of a pose has from what surrounds it, by the field. */

@@ -8,6 +8,8 @@ import { createTries, type VisitWays, visit } from "./visit.ts";
 /** How a class is filled in. */
 export interface FillWays extends VisitWays {
   readonly shares: readonly number[];
+  /** How much of its share a band has had: the one with least is placed next. */
+  readonly fed: (band: Band) => number;
   /** How many more of a band may be placed. */
   readonly room: (band: Band) => number;
   /** How many an entry may be ahead of its share when another finds no more place. */
@@ -16,8 +18,6 @@ export interface FillWays extends VisitWays {
   readonly rounds: readonly number[];
   /** Where first discs may go; undefined: the unit. */
   readonly patch?: Patch;
-  /** Told after each piece. */
-  readonly onPlaced?: (band: Band, piece: Piece) => void;
   /** Awaited every so many cells. */
   readonly breathe: () => Promise<void>;
 }
@@ -27,22 +27,22 @@ const BREATH = 4000;
 
 /**
  * Places the bands of one class, always the entry that is most behind its share, until the one that is behind
- * finds no place any more: shapes that go in everywhere must not win. Returns how many were placed.
+ * finds no place any more: shapes that go in everywhere must not win. Returns what was placed.
  */
-export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWays): Promise<number> {
+export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWays): Promise<Piece[]> {
   const tries = createTries(ways.tries);
   let seekers = sizeClass
     .filter((band) => ways.room(band) > 0)
     .map((band) =>
       seekerFor(stage, band, ways.spreads[band.entry]! > 0 ? ways.rounds : ONE_ROUND, ways.patch),
     );
-  let placed = 0;
+  const placed: Piece[] = [];
   let breath = BREATH;
   let ceiling = Infinity; // pieces for each share, set by the first entry that finds no more place
   const mayGo = ({ band }: Seeker): boolean =>
     stage.used[band.entry]! + 1 <= ceiling * ways.shares[band.entry]! + ways.leeway && ways.room(band) > 0;
   while (seekers.length > 0) {
-    const seeker = mostBehind(stage, seekers, ways);
+    const seeker = leastFed(seekers, ways);
     let found: Piece | undefined;
     while (!found && seeker.live > 0) {
       if (--breath === 0) {
@@ -56,8 +56,7 @@ export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWa
       }
     }
     if (found) {
-      placed++;
-      ways.onPlaced?.(seeker.band, found);
+      placed.push(found);
       if (mayGo(seeker)) continue;
     } else {
       ceiling = Math.min(ceiling, stage.used[seeker.band.entry]! / ways.shares[seeker.band.entry]!);
@@ -67,13 +66,13 @@ export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWa
   return placed;
 }
 
-/** The seeker whose entry has the fewest pieces for its share; among equals one by chance. */
-function mostBehind(stage: Stage, seekers: readonly Seeker[], ways: FillWays): Seeker {
+/** The seeker that has had least of its share; among equals one by chance. */
+function leastFed(seekers: readonly Seeker[], ways: FillWays): Seeker {
   let best: Seeker | undefined;
   let least = Infinity;
   let ties = 1;
   for (const seeker of seekers) {
-    const use = stage.used[seeker.band.entry]! / ways.shares[seeker.band.entry]!;
+    const use = ways.fed(seeker.band);
     if (use > least) continue;
     ties = use < least ? 1 : ties + 1;
     if (use < least || ways.random.below(ties) === 0) best = seeker;

@@ -60,10 +60,9 @@ export interface Filling {
 export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
   const { bands, entries } = filling;
   const stage = createStage(job.arrangement, job.classes, job.shares.length, filling.gap);
-  const placed = new Map<Band, number>();
   const room = (band: Band): number =>
     Math.min(
-      bands ? bands.get(band)! - (placed.get(band) ?? 0) : Infinity,
+      bands ? bands.get(band)! - stage.placed.get(band)! : Infinity,
       entries ? entries[band.entry]! - stage.used[band.entry]! : Infinity,
     );
   for (const [index, sizeClass] of job.classes.entries()) {
@@ -74,10 +73,10 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
       tries: TRIES,
       rounds: ROUNDS,
       leeway: 1,
+      fed: (band) => stage.used[band.entry]! / job.shares[band.entry]!,
       room,
       // A limited number of large motifs is strewn, or they would huddle and leave the rest to the small ones.
       tight: !entries || last,
-      onPlaced: (band) => placed.set(band, (placed.get(band) ?? 0) + 1),
       breathe: () => job.step(filling.done),
     });
     if (bands && sizeClass.some((band) => room(band) > 0)) break;

@@ -16,7 +16,10 @@ const ROUNDS: readonly number[] = [0.6];
 const VOIDS = 12;
 /** How far around a hole motifs are taken up, as a share of the largest radius. */
 const REACH: readonly [number, number] = [0.6, 1];
+/** How far an entry may be over its share of the motifs of one size. */
+const CLASS_OVER = 1.5;
 /** How far beyond that new ones may start, as a share of the largest radius. */
+const LEEWAY = 4;
 const MARGIN = 0.4;
 
 /**
@@ -40,7 +43,7 @@ export async function rework(stage: Stage, job: Job): Promise<void> {
     if (old.length === 0) continue;
     before.set(field.values);
     const { area } = stage;
-    const { over } = excess(stage.used, job.shares);
+    const over = overs(stage, job);
     const fresh = await remake(
       stage,
       job,
@@ -49,7 +52,7 @@ export async function rework(stage: Stage, job: Job): Promise<void> {
       patchAround(field, x, y, reach + MARGIN * largest),
       breathe,
     );
-    if (stage.area >= area && excess(stage.used, job.shares).over < Math.max(1, over)) continue;
+    if (stage.area >= area && isFair(overs(stage, job), over)) continue;
     for (const piece of fresh) {
       board.remove(piece);
       tally(stage, piece, -1);
@@ -74,20 +77,36 @@ async function remake(
   const fresh: Piece[] = [];
   for (const piece of old) takeUp(stage, piece);
   for (const sizeClass of job.classes)
-    await fillClass(stage, sizeClass, {
+    for (const piece of await fillClass(stage, sizeClass, {
       ...job,
       random,
       tries: TRIES,
       rounds: ROUNDS,
-      leeway: 1,
+      leeway: LEEWAY,
       room: () => Infinity,
       tight: true,
       patch,
-      onPlaced: (_, piece) => fresh.push(piece),
       breathe,
-    });
+      fed: (band) => (stage.used[band.entry]! + stage.placed.get(band)!) / job.shares[band.entry]!,
+    }))
+      fresh.push(piece);
   return fresh;
 }
+
+/** How far any entry is over its share, first of all motifs, then of those of each class. */
+function overs(stage: Stage, job: Job): number[] {
+  const within = job.classes.map((bands) =>
+    excess(
+      bands.map((band) => stage.placed.get(band)!),
+      bands.map((band) => job.shares[band.entry]!),
+    ),
+  );
+  return [excess(stage.used, job.shares), ...within].map(({ over }) => over);
+}
+
+/** Whether the shares hold, or at least no worse than before; within a class they may be off a little more. */
+const isFair = (now: readonly number[], before: readonly number[]): boolean =>
+  now.every((over, k) => over < Math.max(k === 0 ? 1 : CLASS_OVER, before[k]!));
 
 /** The roomiest of some points of the unit. */
 function findHole({ field, arrangement }: Stage, random: Random): [x: number, y: number] {

@@ -4,7 +4,7 @@ import type { Outline } from "../../geometry/outline.ts";
 import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
 import { SLACK } from "./body.ts";
 import { clearPatch, createField, type Field, type Patch, paint, patchAround } from "./field.ts";
-import type { SizeClass } from "./plan.ts";
+import type { Band, SizeClass } from "./plan.ts";
 
 /** Most cells of a field: beyond, cells grow. */
 const MOST_CELLS = 1_500_000;
@@ -19,6 +19,8 @@ export interface Stage {
   readonly gap: number;
   /** Pieces of each entry. */
   readonly used: number[];
+  /** Pieces of each band. */
+  readonly placed: Map<Band, number>;
   /** Area of all pieces (µm²). */
   area: number;
 }
@@ -55,6 +57,7 @@ export function createStage(
     field: createField(images, window, cell, cap, whole),
     gap: whole,
     used: new Array<number>(entries).fill(0),
+    placed: new Map(classes.flat().map((band): [Band, number] => [band, 0])),
     area: 0,
   };
 }
@@ -86,6 +89,7 @@ export function putBack(stage: Stage, piece: Piece): void {
 /** Keeps the counts in step with a piece that came (1) or went (-1). */
 export function tally(stage: Stage, piece: Piece, sign: 1 | -1): void {
   stage.used[piece.body.entry]! += sign;
+  stage.placed.set(piece.band, stage.placed.get(piece.band)! + sign);
   stage.area += sign * piece.body.area * piece.scale * piece.scale;
 }
 

@@ -1,6 +1,7 @@
 import { transformOutline } from "../../geometry/outline.ts";
 import type { Pose } from "./board.ts";
 import type { Body } from "./body.ts";
+import type { Band } from "./plan.ts";
 import type { Stage } from "./stage.ts";
 import type { Turns } from "./turns.ts";
 
@@ -50,6 +51,7 @@ export function roomToSpare(
 
 /** The pose in which the first disc of a body lies on (x, y) to the nearest µm. */
 export function poseAt(
+  band: Band,
   body: Body,
   turns: Turns,
   turn: number,
@@ -64,7 +66,7 @@ export function poseAt(
   const b = flip ? -sin : sin;
   const e = Math.round(x - a * body.spots[0]! + sin * body.spots[1]!);
   const f = Math.round(y - b * body.spots[0]! - cos * body.spots[1]!);
-  return { body, x: e, y: f, turn, scale, flip, matrix: [a, b, -sin, cos, e, f] };
+  return { band, body, x: e, y: f, turn, scale, flip, matrix: [a, b, -sin, cos, e, f] };
 }
 
 /**

@@ -69,6 +69,7 @@ export function visit(stage: Stage, seeker: Seeker, ways: VisitWays, tries: Trie
     scatterTries(stage, seeker, body, ways, tries, centreX, centreY);
     for (const k of tries.order) {
       const pose = poseAt(
+        band,
         body,
         turns,
         tries.turn[k]!,

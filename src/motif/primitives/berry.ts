@@ -1,16 +1,27 @@
 import type { Path } from "../../geometry/path.ts";
 import { ellipse, QUARTER } from "../../geometry/shapes.ts";
 import { integer, length, number, share } from "../../params/kinds.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { mirrored, placed, straight, toPath } from "../builders/chain.ts";
 import { type Foliage, leaflet, leafletShape } from "../builders/foliage.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { FINE, stroke } from "../builders/stroke.ts";
 import { sway } from "../builders/sway.ts";
 import { heading, step, unit, type Vector } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 import type { MotifTools } from "../motif.ts";
 
-const params: Lengths<"size"> & Numbers<"count" | "dimple" | "stalk" | "leaves"> = {
+const params: {
+  /** Diameter of one fruit. 3 to 120 mm; default 13 mm. */
+  readonly size: LengthParam;
+  /** Fruits on one stem. 1 to 5; default 2. */
+  readonly count: NumberParam;
+  /** How deep a fruit is drawn in at its stalk: 0 is a ball, 1 a cherry. 0 to 1; default 0.6. */
+  readonly dimple: NumberParam;
+  /** Length of the shortest stalks as a share of a fruit's diameter. 0.4 to 2.5; default 1.05. */
+  readonly stalk: NumberParam;
+  /** Leaves where the stalks meet. 0 to 2; default 2. */
+  readonly leaves: NumberParam;
+} = {
   size: length({ about: "Diameter of one fruit.", min: 3, max: 120, default: 13 }),
   count: integer({ about: "Fruits on one stem.", min: 1, max: 5, default: 2 }),
   dimple: share({

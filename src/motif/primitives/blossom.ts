@@ -1,18 +1,34 @@
 import type { Path } from "../../geometry/path.ts";
 import { integer, length, number, share } from "../../params/kinds.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
 import { bent, type Chain, mirrored, placed, toPath } from "../builders/chain.ts";
 import { dab } from "../builders/dab.ts";
 import { petalHalf } from "../builders/petal.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { FINE, stroke } from "../builders/stroke.ts";
 import { sway } from "../builders/sway.ts";
 import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 import type { MotifTools } from "../motif.ts";
 
-const params: Lengths<"size"> &
-  Numbers<"petals" | "fullness" | "roundness" | "notch" | "centre" | "markings" | "seeds"> = {
+const params: {
+  /** Across: diameter of the circle that the petals touch. 6 to 250 mm; default 30 mm. */
+  readonly size: LengthParam;
+  /** How many petals. 3 to 12; default 5. */
+  readonly petals: NumberParam;
+  /** How much of its room each petal fills: 0 is airy, 1 overlaps its neighbours. 0 to 1; default 0.42. */
+  readonly fullness: NumberParam;
+  /** How broad the petals end: 0 is pointed, 1 is full. 0 to 1; default 0.8. */
+  readonly roundness: NumberParam;
+  /** How deep each petal's end is notched. 0 to 1; default 0.35. */
+  readonly notch: NumberParam;
+  /** Diameter of the centre as a share of the size. 0.14 to 0.5; default 0.26. */
+  readonly centre: NumberParam;
+  /** Fine streaks on each petal, from the centre outwards; fewer are drawn where petals are narrow. 0 to 3; default 3. */
+  readonly markings: NumberParam;
+  /** Tiny dots in a circle on the centre, around one more; fewer are drawn where there is no room. 0 to 16; default 7. */
+  readonly seeds: NumberParam;
+} = {
   size: length({
     about: "Across: diameter of the circle that the petals touch.",
     min: 6,

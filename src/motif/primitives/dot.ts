@@ -1,11 +1,16 @@
 import { ellipse, loop } from "../../geometry/shapes.ts";
 import { length, number } from "../../params/kinds.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { sway } from "../builders/sway.ts";
 import { heading } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
-const params: Lengths<"size"> & Numbers<"width"> = {
+const params: {
+  /** Height of the dot: its diameter when it is round. 0.4 to 100 mm; default 4 mm. */
+  readonly size: LengthParam;
+  /** Width as a share of the height: below 1 the dot is an upright oval. 0.3 to 1; default 1. */
+  readonly width: NumberParam;
+} = {
   size: length({
     about: "Height of the dot: its diameter when it is round.",
     min: 0.4,

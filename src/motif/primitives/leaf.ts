@@ -1,15 +1,30 @@
 import type { Path } from "../../geometry/path.ts";
 import { integer, length, number, share } from "../../params/kinds.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { type BladeShape, bladeHalf, halfWidthAt } from "../builders/blade.ts";
 import { bent, type Chain, mirrored, rangeOf, straight, toPath } from "../builders/chain.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { FINE, stroke } from "../builders/stroke.ts";
 import { sway } from "../builders/sway.ts";
 import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 import type { MotifTools } from "../motif.ts";
 
-const params: Lengths<"length"> & Numbers<"width" | "fullest" | "roundness" | "stalk" | "veins" | "bend"> = {
+const params: {
+  /** From the foot of the stalk to the tip. 4 to 200 mm; default 24 mm. */
+  readonly length: LengthParam;
+  /** Greatest width as a share of the blade's length: a willow's is 0.2, a lime tree's 0.9. 0.18 to 0.9; default 0.5. */
+  readonly width: NumberParam;
+  /** Where the blade is widest, from its base (0) to its tip (1). 0.25 to 0.7; default 0.4. */
+  readonly fullest: NumberParam;
+  /** How blunt the tip is: 0 is pointed, 1 is round as a spoon. 0 to 1; default 0.12. */
+  readonly roundness: NumberParam;
+  /** Length of the bare stalk as a share of the whole. 0 to 0.4; default 0.16. */
+  readonly stalk: NumberParam;
+  /** Side veins on each side of the midrib; fewer are drawn where they would crowd. 0 to 12; default 5. */
+  readonly veins: NumberParam;
+  /** How far the leaf bows: its middle to the left (above 0) or to the right (below 0). -1 to 1; default 0.4. */
+  readonly bend: NumberParam;
+} = {
   length: length({
     about: "From the foot of the stalk to the tip.",
     min: 4,

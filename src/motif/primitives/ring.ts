@@ -1,11 +1,18 @@
 import { holed } from "../../geometry/shapes.ts";
 import { length, number } from "../../params/kinds.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { dab } from "../builders/dab.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { sway } from "../builders/sway.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
-const params: Lengths<"size"> & Numbers<"inner" | "core"> = {
+const params: {
+  /** Outer diameter. 1.5 to 150 mm; default 10 mm. */
+  readonly size: LengthParam;
+  /** Diameter of the hole as a share of the outer one: larger is a finer ring. 0.2 to 0.85; default 0.66. */
+  readonly inner: NumberParam;
+  /** Diameter of the dot in the hole as a share of the hole; 0 for none. 0 to 0.8; default 0.34. */
+  readonly core: NumberParam;
+} = {
   size: length({ about: "Outer diameter.", min: 1.5, max: 150, default: 10 }),
   inner: number({
     about: "Diameter of the hole as a share of the outer one: larger is a finer ring.",

@@ -1,17 +1,26 @@
 import type { Path } from "../../geometry/path.ts";
 import { egg } from "../../geometry/shapes.ts";
 import { integer, length, number, share } from "../../params/kinds.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { belt } from "../builders/belt.ts";
 import { bent, type Chain, toPath } from "../builders/chain.ts";
 import { type Fan, fan, fanBand, fanWheels } from "../builders/fan.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { FINE, stroke } from "../builders/stroke.ts";
 import { sway } from "../builders/sway.ts";
 import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 import type { MotifTools } from "../motif.ts";
 
-const params: Lengths<"size"> & Numbers<"rise" | "ribs" | "rim"> = {
+const params: {
+  /** Width; also how far apart columns are when shells are set edge to edge. 6 to 250 mm; default 26 mm. */
+  readonly size: LengthParam;
+  /** How far apart rows are when shells are set edge to edge, as a share of the size: more is taller. 0.34 to 0.5; default 0.48. */
+  readonly rise: NumberParam;
+  /** Ribs from the hinge to the rim; the rim has one lobe more. 4 to 14; default 8. */
+  readonly ribs: NumberParam;
+  /** How broad the band along the rim is; 0 for none. 0 to 1; default 0.5. */
+  readonly rim: NumberParam;
+} = {
   size: length({
     about: "Width; also how far apart columns are when shells are set edge to edge.",
     min: 6,

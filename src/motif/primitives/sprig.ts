@@ -1,11 +1,10 @@
 import type { Path } from "../../geometry/path.ts";
 import { choice, integer, length, number, share } from "../../params/kinds.ts";
-import type { Param } from "../../params/param.ts";
+import type { LengthParam, NumberParam, Param } from "../../params/param.ts";
 import { tipRadius } from "../builders/blade.ts";
 import { type Chain, pointOn, wayOn } from "../builders/chain.ts";
 import { dab } from "../builders/dab.ts";
 import { type Foliage, leaflet, leafletShape } from "../builders/foliage.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { FINE, stroke } from "../builders/stroke.ts";
 import { sway } from "../builders/sway.ts";
 import { mix, step, turned, unit, type Vector } from "../builders/vector.ts";
@@ -13,10 +12,26 @@ import { defineMotif, type MotifFactory } from "../define.ts";
 
 type Arrangement = "alternate" | "opposite";
 
-const params: Lengths<"length"> &
-  Numbers<"nodes" | "leaf" | "leafWidth" | "roundness" | "spread" | "berries" | "bend"> & {
-    readonly arrangement: Param<Arrangement, Arrangement, true>;
-  } = {
+const params: {
+  /** Height, from the foot of the stem to the tip of the last leaf. 14 to 400 mm; default 60 mm. */
+  readonly length: LengthParam;
+  /** Places along the stem where leaves grow, besides the leaf at its end. 1 to 12; default 5. */
+  readonly nodes: NumberParam;
+  /** One leaf at each place, left and right in turn, or two that face each other. Default "alternate". */
+  readonly arrangement: Param<Arrangement, Arrangement, true>;
+  /** Length of the longest leaves as a share of the whole. 0.12 to 0.45; default 0.27. */
+  readonly leaf: NumberParam;
+  /** Width of a leaf as a share of its length. 0.18 to 0.7; default 0.42. */
+  readonly leafWidth: NumberParam;
+  /** How blunt the leaves are: 0 is pointed, 1 is round. 0 to 1; default 0.1. */
+  readonly roundness: NumberParam;
+  /** Angle between stem and leaf, in turns. 0.05 to 0.22; default 0.125. */
+  readonly spread: NumberParam;
+  /** Berries on stalks of their own, at most one at each place; 0 for none. 0 to 12; default 4. */
+  readonly berries: NumberParam;
+  /** How far the stem bows: its middle to the left (above 0) or to the right (below 0). -1 to 1; default 0.5. */
+  readonly bend: NumberParam;
+} = {
   length: length({
     about: "Height, from the foot of the stem to the tip of the last leaf.",
     min: 14,

@@ -1,13 +1,22 @@
 import { integer, length, number, share } from "../../params/kinds.ts";
+import type { LengthParam, NumberParam } from "../../params/param.ts";
 import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
 import { belt, type Wheel } from "../builders/belt.ts";
 import { toPath } from "../builders/chain.ts";
-import type { Lengths, Numbers } from "../builders/spec.ts";
 import { sway } from "../builders/sway.ts";
 import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
-const params: Lengths<"size"> & Numbers<"points" | "inner" | "roundness"> = {
+const params: {
+  /** Across: diameter of the circle that the points touch. 2 to 200 mm; default 14 mm. */
+  readonly size: LengthParam;
+  /** How many points. 4 to 12; default 5. */
+  readonly points: NumberParam;
+  /** How far the valleys are from the middle, as a share of how far the points are; four points leave room for 0.6, five for 0.68. 0.3 to 0.75; default 0.54. */
+  readonly inner: NumberParam;
+  /** How soft points and valleys are: 0 is crisp, 1 is puffy. 0 to 1; default 0.4. */
+  readonly roundness: NumberParam;
+} = {
   size: length({
     about: "Across: diameter of the circle that the points touch.",
     min: 2,

@@ -62,11 +62,27 @@ describe("an imported drawing", () => {
     );
   });
 
-  it("refuses a fill that the file does not have, with the nearest", () => {
+  it("takes one map for a whole set of drawings: fills that this one lacks are passed over", () => {
+    const shared = { "#ff822d": "fruit", "#ffff88": "light", "#593b39": "stem", "#00a6ed": "sea" };
+    expect(Object.values(readArtwork(pear, { roles: shared }).roles).sort()).toEqual([
+      "fruit",
+      "light",
+      "stem",
+    ]);
+  });
+
+  it("names the fill that a slip in the map leaves without a role", () => {
     const roles = { "#ff822e": "fruit", "#ffff88": "light", "#593b39": "stem" };
     const error = refusal(() => readArtwork(pear, { roles }));
-    expect(error).toMatchObject({ code: "unknown-fill", where: "artwork > roles > #ff822e" });
-    expect(error.fix).toContain('did you mean "#ff822d"?');
+    expect(error).toMatchObject({ code: "missing-role", where: "artwork > roles" });
+    expect(error.fix).toContain('"#ff822d": ');
+  });
+
+  it("refuses what is no colour at all, with the nearest fill", () => {
+    const roles = { "#ff822d": "fruit", "#ffff88": "light", "593b39": "stem" };
+    const error = refusal(() => readArtwork(pear, { roles }));
+    expect(error).toMatchObject({ code: "unknown-fill", where: "artwork > roles > 593b39" });
+    expect(error.fix).toContain('did you mean "#593b39"?');
   });
 
   it("refuses names that are no roles, options that nobody knows, and sizes out of range", () => {
