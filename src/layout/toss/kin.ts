@@ -53,10 +53,12 @@ export function kinAround(
   const offset = Math.sqrt(ox * ox + oy * oy) * scale;
   const r = circle.r * scale;
   const never = Math.max(0, spacing - offset);
+  const far = offset + Math.max(spacing, stage.radius + r + nearness(stage, spread, r, r));
   const copies: Copy[] = [];
   if (full > 0)
     for (const copy of stage.board.copiesOf(body.entry)) {
       const dx = copy.cx - x;
+      if (dx > far || dx < -far) continue;
       const dy = copy.cy - y;
       const apart = dx * dx + dy * dy;
       if (apart < never * never) return undefined;

@@ -19,7 +19,8 @@ const REACH: readonly [number, number] = [0.6, 1];
 /** How far an entry may be over its share of the motifs of one size. */
 const CLASS_OVER = 1.5;
 /** How far beyond that new ones may start, as a share of the largest radius. */
-const LEEWAY = 4;
+/** How many an entry may be ahead of its share when another finds no more place. */
+const LEEWAY = 1;
 const MARGIN = 0.4;
 
 /**
@@ -31,7 +32,7 @@ export async function rework(stage: Stage, job: Job): Promise<void> {
   const random = job.random.fork("rework");
   const { board, field } = stage;
   if (board.pieces.size === 0) return;
-  const largest = Math.max(...[...board.pieces].map((piece) => piece.copies[0]!.r));
+  const largest = stage.radius;
   const steps = STEPS * board.pieces.size;
   const before = field.values.slice();
   for (let step = 0; step < steps; step++) {

@@ -17,6 +17,8 @@ export interface Stage {
   readonly field: Field;
   /** Least distance of flattened outlines (µm): the gap and what flattening and rounding may take of it. */
   readonly gap: number;
+  /** Largest radius of any piece (µm). */
+  readonly radius: number;
   /** Pieces of each entry. */
   readonly used: number[];
   /** Pieces of each band. */
@@ -56,6 +58,7 @@ export function createStage(
     board: createBoard(images, around(2 * reach + Math.max(cap, whole + extra)), Math.max(radius, 4 * least)),
     field: createField(images, window, cell, cap, whole),
     gap: whole,
+    radius,
     used: new Array<number>(entries).fill(0),
     placed: new Map(classes.flat().map((band): [Band, number] => [band, 0])),
     area: 0,

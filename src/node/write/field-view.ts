@@ -6,9 +6,16 @@ export const FIELD_WIDTH = 1600;
 /** Height over width that a field view comes nearest to. */
 const FIELD_SHAPE = 3 / 4;
 
-/** How many blocks a field view shows: three across (two of a wide block), and down what makes it about 4 by 3. */
+/** Most blocks each way, for blocks that are very long. */
+const MOST = 12;
+
+/**
+ * How many blocks a field view shows: three across (two of a wide block, more of a tall one), and down what makes it
+ * about 4 by 3; always at least two each way, so that both seams show.
+ */
 export function fieldRepeats(block: Size): { readonly across: number; readonly down: number } {
-  const across = block.width > block.height * 1.8 ? 2 : 3;
-  const down = Math.max(1, Math.min(12, Math.round((across * block.width * FIELD_SHAPE) / block.height)));
-  return { across, down };
+  let across = block.width > block.height * 1.8 ? 2 : 3;
+  const down = (): number => Math.round((across * block.width * FIELD_SHAPE) / block.height);
+  while (down() < 2 && across < MOST) across++;
+  return { across, down: Math.max(2, Math.min(MOST, down())) };
 }

@@ -1,6 +1,7 @@
-import { mkdir, mkdtemp, rename, rm, rmdir, stat, writeFile } from "node:fs/promises";
-import { dirname, join, resolve } from "node:path";
+import { mkdtemp, rename, rm, rmdir, stat, writeFile } from "node:fs/promises";
+import { join, resolve } from "node:path";
 import { unwritableFolder, writeFailed } from "../faults.ts";
+import { makeFolders, removeEmpty } from "./folders.ts";
 
 /** A hidden folder beside the files to come, in which they are written before they take their places. */
 export interface Staging {
@@ -18,13 +19,13 @@ export interface Staging {
  */
 export async function openStaging(folder: string): Promise<Staging> {
   const target = resolve(folder);
-  let made: string | undefined;
+  let made: readonly string[] = [];
   let hidden: string;
   try {
-    made = await mkdir(target, { recursive: true });
+    made = await makeFolders(target);
     hidden = await mkdtemp(join(target, ".unfinished-"));
   } catch (cause) {
-    await removeEmpty(target, made);
+    await removeEmpty(made);
     throw unwritableFolder(folder, cause);
   }
   const names: string[] = [];
@@ -42,7 +43,7 @@ export async function openStaging(folder: string): Promise<Staging> {
     },
     discard: async () => {
       await rm(hidden, { recursive: true, force: true });
-      await removeEmpty(target, made);
+      await removeEmpty(made);
     },
   };
 }
@@ -58,16 +59,4 @@ async function orFail(file: string, work: () => Promise<unknown>): Promise<void>
 async function refuseFolder(path: string): Promise<void> {
   const found = await stat(path).catch(() => undefined);
   if (found?.isDirectory()) throw Object.assign(new Error("is a folder"), { code: "EISDIR" });
-}
-
-/** Removes the folders from `deepest` up to `made`, the first that was made, as long as they are empty. */
-async function removeEmpty(deepest: string, made: string | undefined): Promise<void> {
-  if (made === undefined) return;
-  const first = resolve(made);
-  for (let folder = deepest; folder.startsWith(first); folder = dirname(folder))
-    try {
-      await rmdir(folder);
-    } catch {
-      return;
-    }
 }
