@@ -17,7 +17,10 @@ const roles = {
   ...{ "#f8312f": "buoy", "#f92f60": "buoy", "#ca0b4a": "deep" },
 } as const;
 const drawing = (name: string, size: number) =>
-  readArtwork(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">${icons[name].body}</svg>`, { size, roles });
+  readArtwork(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">${icons[name].body}</svg>`, {
+    size,
+    roles,
+  });
 
 export default definePattern({
   name: "harbour-fleet",
@@ -39,8 +42,29 @@ export default definePattern({
     ],
   }),
   colorways: {
-    regatta: { ground: "#f4ecdd", sea: "#3d8fb0", deep: "#1d3c57", foam: "#fffdf6", sand: "#e5b45c", buoy: "#d9583f" },
-    "night-watch": { ground: "#15283a", sea: "#3f7f96", deep: "#0b1622", foam: "#efe6d2", sand: "#c99a4b", buoy: "#d2563f" },
-    "salt-mist": { ground: "#dfe8e6", sea: "#7fa9ae", deep: "#3b5963", foam: "#ffffff", sand: "#d8c49c", buoy: "#c98a78" },
+    regatta: {
+      ground: "#f4ecdd",
+      sea: "#3d8fb0",
+      deep: "#1d3c57",
+      foam: "#fffdf6",
+      sand: "#e5b45c",
+      buoy: "#d9583f",
+    },
+    "night-watch": {
+      ground: "#15283a",
+      sea: "#3f7f96",
+      deep: "#0b1622",
+      foam: "#efe6d2",
+      sand: "#c99a4b",
+      buoy: "#d2563f",
+    },
+    "salt-mist": {
+      ground: "#dfe8e6",
+      sea: "#7fa9ae",
+      deep: "#3b5963",
+      foam: "#ffffff",
+      sand: "#d8c49c",
+      buoy: "#c98a78",
+    },
   },
 });

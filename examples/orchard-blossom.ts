@@ -1,5 +1,5 @@
 // The studio's bestseller: pear blossom tossed over a half-drop. Three roles, five colorways.
-import { berry, blossom, definePattern, halfDrop, leaf, sprig, toss } from "sprigwright";
+import { blossom, definePattern, halfDrop, leaf, sprig, toss } from "sprigwright";
 
 const bloom = { petal: "petal", marking: "ground", centre: "heart", seed: "petal" } as const;
 const green = { blade: "leaf", vein: "ground" } as const;

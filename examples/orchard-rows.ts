@@ -17,8 +17,29 @@ export default definePattern({
     ],
   }),
   colorways: {
-    windfall: { ground: "#f6ead7", stem: "#6b4a34", fruit: "#d9a03c", quince: "#b5502d", light: "#f7dc94", leaf: "#3f6b4f" },
-    frost: { ground: "#dbe6e4", stem: "#4d5b5e", fruit: "#8fb0a2", quince: "#e3b9a0", light: "#f7faf6", leaf: "#45716c" },
-    cellar: { ground: "#2b2a33", stem: "#8a6a4f", fruit: "#c8973f", quince: "#a4483a", light: "#f0d9a0", leaf: "#6d8560" },
+    windfall: {
+      ground: "#f6ead7",
+      stem: "#6b4a34",
+      fruit: "#d9a03c",
+      quince: "#b5502d",
+      light: "#f7dc94",
+      leaf: "#3f6b4f",
+    },
+    frost: {
+      ground: "#dbe6e4",
+      stem: "#4d5b5e",
+      fruit: "#8fb0a2",
+      quince: "#e3b9a0",
+      light: "#f7faf6",
+      leaf: "#45716c",
+    },
+    cellar: {
+      ground: "#2b2a33",
+      stem: "#8a6a4f",
+      fruit: "#c8973f",
+      quince: "#a4483a",
+      light: "#f0d9a0",
+      leaf: "#6d8560",
+    },
   },
 });

@@ -1,5 +1,13 @@
 // A plugin: one motif and one layout that the library does not have, made with its public interface alone.
-import { defineLayout, defineMotif, definePlugin, param, pen, type Placement, type Plugin } from "sprigwright";
+import {
+  defineLayout,
+  defineMotif,
+  definePlugin,
+  type Placement,
+  type Plugin,
+  param,
+  pen,
+} from "sprigwright";
 
 /** A pear from the orchard above Hollin Quay, with a stem, a leaf and a light on its cheek. */
 export const pear = defineMotif({
@@ -58,7 +66,11 @@ export const windrow = defineLayout({
       min: 1,
       max: 32,
     }),
-    columns: param.integer({ about: "Motifs along a row; every row starts half a place on.", min: 2, max: 200 }),
+    columns: param.integer({
+      about: "Motifs along a row; every row starts half a place on.",
+      min: 2,
+      max: 200,
+    }),
     rows: param.integer({ about: "Rows down the unit; an even number.", min: 2, max: 200 }),
     rise: param.length({ about: "How far a row rises and falls.", min: 0, max: 500, default: 6 }),
     waves: param.integer({ about: "Waves across the unit.", min: 1, max: 20, default: 1 }),

@@ -47,15 +47,16 @@ export function unite(paths: readonly Path[]): Path {
   // Nothing overlaps when the union has the same contours: keep the author's own points.
   if (sameAreas(rings, wanted, 1)) return all;
   if (sameAreas(rings, wanted, -1)) return reversePath(all);
-  return checked(() => fromPaper(toPaper(all).unite(undefined as never, { insert: false })), wanted);
+  return checked(() => fromPaper(toPaper(all).unite(undefined as never, { insert: false })), wanted, rings);
 }
 
 /** What `path` covers when it is filled even-odd, as a united path; Béziers kept, checked like {@link unite}. */
 export function evenOdd(path: Path): Path {
   if (path.contours.length === 0) return emptyPath;
-  const wanted = evenOddRings(flatten(path, CHECK_TOLERANCE));
+  const rings = flatten(path, CHECK_TOLERANCE);
+  const wanted = evenOddRings(rings);
   const whole = toPaper(path, "evenodd");
-  return checked(() => fromPaper(whole.unite(undefined as never, { insert: false })), wanted);
+  return checked(() => fromPaper(whole.unite(undefined as never, { insert: false })), wanted, rings);
 }
 
 /** `path` without what `cut` covers; Béziers kept, checked like {@link unite}. Both must be united already. */
@@ -67,10 +68,20 @@ export function subtract(path: Path, cut: Path): Path {
   // What two paths share along a common side is rounding: a tenth of a µm all along it, say.
   if (shared <= DUST + 0.1 * Math.min(ringsPerimeter(before), ringsPerimeter(away))) return path;
   const wanted = subtractRings(before, away);
-  return checked(() => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })), wanted);
+  return checked(() => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })), wanted, before);
 }
 
-function checked(work: () => Path, wanted: readonly Ring[]): Path {
+/**
+ * More crossings than this, and the Bézier engine is not asked: its time grows with their square, and a drawing that
+ * crosses itself thousands of times is a scribble or an attack.
+ */
+const MOST_CROSSINGS = 4000;
+
+const corners = (rings: readonly Ring[]): number => rings.reduce((sum, ring) => sum + ring.length / 2, 0);
+
+/** The Bézier engine's path where the polygon engine agrees with it; `given` is what both were asked about. */
+function checked(work: () => Path, wanted: readonly Ring[], given: readonly Ring[]): Path {
+  if (corners(wanted) - corners(given) > MOST_CROSSINGS) return pathOfRings(wanted);
   const path = work();
   return agrees(ringsArea(flatten(path, CHECK_TOLERANCE)), wanted) ? path : pathOfRings(wanted);
 }

@@ -1,8 +1,8 @@
 import { wrongType } from "../errors/catalogue.ts";
+import { shortName } from "../motif/define.ts";
 import { isRecord, readParams } from "../params/compound.ts";
 import type { ParamSpec, ParamsIn, ParamsOut } from "../params/param.ts";
 import { bindUse } from "../params/use.ts";
-import { shortName } from "../motif/define.ts";
 import type { LayoutPiece, LayoutTools, LayoutUse, Placement, WithRoles } from "./layout.ts";
 
 /** What `defineLayout` is given. */

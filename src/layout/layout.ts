@@ -42,10 +42,7 @@ export interface LayoutTools {
 /** A layout piece: see {@link defineLayout}. */
 export interface LayoutPiece extends PieceInfo<ParamSpec> {
   readonly kind: "layout";
-  readonly place: (
-    params: never,
-    tools: LayoutTools,
-  ) => readonly Placement[] | Promise<readonly Placement[]>;
+  readonly place: (params: never, tools: LayoutTools) => readonly Placement[] | Promise<readonly Placement[]>;
 }
 
 declare const roleType: unique symbol;

@@ -99,7 +99,10 @@ export const toss: LayoutFactory<typeof params> = defineLayout({
   params,
   place: ({ motifs, ...options }, tools) =>
     packTossed(
-      { ...options, entries: motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) })) },
+      {
+        ...options,
+        entries: motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) })),
+      },
       tools,
     ),
 });

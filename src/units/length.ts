@@ -25,7 +25,7 @@ export function toMm(length: Length, where = "length"): number {
   let mm: number;
   if (typeof length === "number") mm = length;
   else {
-    const match = typeof length === "string" ? LENGTH_TEXT.exec(length) : null;
+    const match = typeof length === "string" && length.length <= 40 ? LENGTH_TEXT.exec(length) : null;
     if (!match) throw wrongType(where, length, wanted);
     // Through whole micrometres first where text allows it, so that "6.4in" is 162.56 and not 162.55999.
     mm = Math.round(Number(match[1]) * MM_PER[match[2] as keyof typeof MM_PER] * 1e6) / 1e6;

@@ -18,7 +18,8 @@ export function rolled({ width, height, data }: Picture, dx: number, dy: number)
   const from = new Uint32Array(data.buffer, data.byteOffset, width * height);
   const to = new Uint32Array(out.buffer);
   for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) to[((y + dy) % height) * width + ((x + dx) % width)] = from[y * width + x]!;
+    for (let x = 0; x < width; x++)
+      to[((y + dy) % height) * width + ((x + dx) % width)] = from[y * width + x]!;
   return { width, height, data: out };
 }
 
@@ -27,7 +28,8 @@ export function differing(a: Picture, b: Picture): number {
   if (a.width !== b.width || a.height !== b.height) return Number.POSITIVE_INFINITY;
   let count = 0;
   for (let i = 0; i < a.data.length; i += 4)
-    if (a.data[i] !== b.data[i] || a.data[i + 1] !== b.data[i + 1] || a.data[i + 2] !== b.data[i + 2]) count++;
+    if (a.data[i] !== b.data[i] || a.data[i + 1] !== b.data[i + 1] || a.data[i + 2] !== b.data[i + 2])
+      count++;
   return count;
 }
 
@@ -42,7 +44,8 @@ export function supersampled(svg: string, width: number, times: number): Picture
       for (let c = 0; c < 4; c++) {
         let sum = 0;
         for (let j = 0; j < times; j++)
-          for (let i = 0; i < times; i++) sum += source[((y * times + j) * large.width + x * times + i) * 4 + c]!;
+          for (let i = 0; i < times; i++)
+            sum += source[((y * times + j) * large.width + x * times + i) * 4 + c]!;
         data[(y * width + x) * 4 + c] = Math.round(sum / (times * times));
       }
   return { width, height, data };

@@ -18,9 +18,9 @@ const VOIDS = 12;
 const REACH: readonly [number, number] = [0.6, 1];
 /** How far an entry may be over its share of the motifs of one size. */
 const CLASS_OVER = 1.5;
-/** How far beyond that new ones may start, as a share of the largest radius. */
 /** How many an entry may be ahead of its share when another finds no more place. */
 const LEEWAY = 1;
+/** How far beyond the motifs taken up new ones may start, as a share of the largest radius. */
 const MARGIN = 0.4;
 
 /**
