@@ -1,35 +1,26 @@
-// Real drawings as motifs. They are flat SVG drawings from the npm package @iconify-json/fluent-emoji-flat,
-// MIT licence (its text is in node_modules/@iconify-json/fluent-emoji-flat); they are not part of Sprigwright.
-// Ask your own counsel before you sell a print that holds drawings made by others.
-import { readFileSync } from "node:fs";
+// Real drawings as motifs: flat SVG drawings from the npm package @iconify-json/fluent-emoji-flat (MIT licence, not
+// part of Sprigwright). Before you sell a print that holds others' drawings, ask your own counsel about their licence.
 import { createRequire } from "node:module";
 import { definePattern, dot, halfBrick, toss } from "sprigwright";
 import { readArtwork } from "sprigwright/artwork";
 
-const file = createRequire(import.meta.url).resolve("@iconify-json/fluent-emoji-flat/icons.json");
-const { icons } = JSON.parse(readFileSync(file, "utf8"));
-
-// A dozen fills of six drawings become five roles, which is what a printer can mix inks for.
+const { icons } = createRequire(import.meta.url)("@iconify-json/fluent-emoji-flat/icons.json");
+// A dozen fills of five drawings become five roles: as many inks as a small print run carries.
 const roles = {
-  ...{ "#00a6ed": "sea", "#0074ba": "deep", "#533566": "deep", "#1c1c1c": "deep", "#212121": "deep" },
-  ...{ "#ffffff": "foam", "#d3d3d3": "foam", "#9b9b9b": "sand", "#a7a8b7": "sand" },
-  ...{ "#fcd53f": "sand", "#ff9f2e": "buoy", "#ff8257": "buoy" },
-  ...{ "#f8312f": "buoy", "#f92f60": "buoy", "#ca0b4a": "deep" },
+  ...{ "#00a6ed": "sea", "#0074ba": "deep", "#533566": "deep", "#1c1c1c": "deep", "#212121": "deep", "#ca0b4a": "deep" },
+  ...{ "#ffffff": "foam", "#d3d3d3": "foam", "#9b9b9b": "sand", "#a7a8b7": "sand", "#fcd53f": "sand" },
+  ...{ "#ff9f2e": "buoy", "#ff8257": "buoy", "#f8312f": "buoy", "#f92f60": "buoy" },
 } as const;
 const drawing = (name: string, size: number) =>
-  readArtwork(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">${icons[name].body}</svg>`, {
-    size,
-    roles,
-  });
+  readArtwork(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">${icons[name].body}</svg>`, { size, roles });
 
 export default definePattern({
   name: "harbour-fleet",
   subject: "harbour",
-  seed: "quay-2",
+  seed: "quay-8",
   repeat: halfBrick({ width: "8in", height: "6.4in" }),
   layout: toss({
     gap: 2.6,
-    density: "packed",
     direction: "one-way",
     motifs: [
       { motif: drawing("sailboat", 44), share: 2 },
@@ -37,34 +28,12 @@ export default definePattern({
       { motif: drawing("fish", 26), share: 3 },
       { motif: drawing("crab", 27), share: 2 },
       { motif: drawing("spiral-shell", 19), share: 3 },
-      { motif: dot({ size: 3.4, roles: { dot: "sea" } }), share: 5 },
-      { motif: dot({ size: 2.2, roles: { dot: "sand" } }), share: 5 },
+      { motif: dot({ size: 3.4, roles: { dot: "sea" } }), share: 12 },
+      { motif: dot({ size: 2.2, roles: { dot: "sand" } }), share: 16 },
     ],
   }),
   colorways: {
-    regatta: {
-      ground: "#f4ecdd",
-      sea: "#3d8fb0",
-      deep: "#1d3c57",
-      foam: "#fffdf6",
-      sand: "#e5b45c",
-      buoy: "#d9583f",
-    },
-    "night-watch": {
-      ground: "#15283a",
-      sea: "#3f7f96",
-      deep: "#0b1622",
-      foam: "#efe6d2",
-      sand: "#c99a4b",
-      buoy: "#d2563f",
-    },
-    "salt-mist": {
-      ground: "#dfe8e6",
-      sea: "#7fa9ae",
-      deep: "#3b5963",
-      foam: "#ffffff",
-      sand: "#d8c49c",
-      buoy: "#c98a78",
-    },
+    regatta: { ground: "#f4ecdd", sea: "#3d8fb0", deep: "#1d3c57", foam: "#fffdf6", sand: "#e5b45c", buoy: "#d9583f" },
+    night: { ground: "#15283a", sea: "#3f7f96", deep: "#0b1622", foam: "#efe6d2", sand: "#c99a4b", buoy: "#d2563f" },
   },
 });

@@ -1,13 +1,5 @@
 // A plugin: one motif and one layout that the library does not have, made with its public interface alone.
-import {
-  defineLayout,
-  defineMotif,
-  definePlugin,
-  type Placement,
-  type Plugin,
-  param,
-  pen,
-} from "sprigwright";
+import { defineLayout, defineMotif, definePlugin, type Placement, type Plugin, param, pen } from "sprigwright";
 
 /** A pear from the orchard above Hollin Quay, with a stem, a leaf and a light on its cheek. */
 export const pear = defineMotif({

@@ -1,5 +1,6 @@
 import { type Arrangement, cellsInBlock, modulo, type Vector } from "./lattice.ts";
 import type { Matrix } from "./matrix.ts";
+import { inRegion } from "./region.ts";
 
 /** A box as minX, minY, maxX, maxY (µm). */
 export type Bounds = ArrayLike<number>;
@@ -14,13 +15,13 @@ export interface Images {
     reach: number,
     visit: (dx: number, dy: number) => void,
   ) => void;
-  /** The translation that brings a point into the unit, if there is one. */
+  /** The translation that brings a point into the unit (its region, if it has one), if there is one. */
   readonly home: (x: number, y: number) => Vector | undefined;
 }
 
 /** See {@link Images}. Works out the lattice's cells once. */
 export function imagesOf(arrangement: Arrangement): Images {
-  const { lattice, unit, operations } = arrangement;
+  const { lattice, unit, region, operations } = arrangement;
   const { width, height } = lattice.block;
   const cells = cellsInBlock(lattice);
   return {
@@ -36,9 +37,9 @@ export function imagesOf(arrangement: Arrangement): Images {
     },
     home(x, y) {
       for (const [cx, cy] of cells) {
-        const atX = modulo(x - cx, width);
-        const atY = modulo(y - cy, height);
-        if (atX < unit.width && atY < unit.height) return [atX - x, atY - y];
+        for (let atX = modulo(x - cx, width); atX < unit.width; atX += width)
+          for (let atY = modulo(y - cy, height); atY < unit.height; atY += height)
+            if (!region || inRegion(region, atX, atY)) return [atX - x, atY - y];
       }
       return undefined;
     },

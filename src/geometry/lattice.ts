@@ -1,4 +1,5 @@
 import type { Matrix } from "./matrix.ts";
+import type { Region } from "./region.ts";
 
 /** A pair of whole micrometres. */
 export type Vector = readonly [x: number, y: number];
@@ -21,13 +22,18 @@ export interface Lattice {
 
 /**
  * How a repeat lays its unit out: the cell's translations, and the operations that complete the cell from
- * the unit (the identity first). Operations of a mirror repeat are whole-number matrices, so copies are exact.
+ * the unit (the identity first). Operations that mirror, or turn by quarters, are whole-number matrices, so copies
+ * are exact; those that turn by thirds and sixths are not, and each image is rounded to whole µm once.
  */
 export interface Arrangement {
-  /** What the designer fills (µm). */
+  /** What the designer fills (µm), or the box around it. */
   readonly unit: Size;
+  /** What the designer fills, where it is no rectangle: the origins of all motifs lie in it. */
+  readonly region?: Region;
   readonly lattice: Lattice;
   readonly operations: readonly Matrix[];
+  /** How far lengths were changed to close on whole µm, as a share of what was asked for. Default 0: not at all. */
+  readonly distortion?: number;
 }
 
 /** Remainder that is never negative. */

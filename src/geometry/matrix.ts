@@ -21,6 +21,9 @@ export function placing(x: number, y: number, turn = 0, scale = 1, flip = false)
   return [c * h + 0, s * h + 0, -s + 0, c, x, y];
 }
 
+/** Whether a matrix maps whole micrometres to whole micrometres. */
+export const isWhole = (m: Matrix): boolean => m.every(Number.isInteger);
+
 /** A path under a matrix, rounded to whole µm; contours keep their orientation (reversed when it mirrors). */
 export function transformPath(path: Path, m: Matrix): Path {
   const [a, b, c, d, e, f] = m;

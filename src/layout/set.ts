@@ -1,5 +1,6 @@
 import { badInput, motifTooLarge } from "../errors/catalogue.ts";
 import { boxOf } from "../geometry/path.ts";
+import { inRegion } from "../geometry/region.ts";
 import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
 import { list } from "../params/compound.ts";
@@ -62,14 +63,14 @@ const params: {
   }),
 };
 
-/** Sets motifs in even rows and columns: foulards, spots, scales, stripes of motifs. */
+/** Sets motifs in even rows and columns, as far as they lie in the unit: foulards, spots, scales, stripes of motifs. */
 export const set: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/set",
   about: "Sets motifs in even rows and columns.",
   params,
   place: (options, tools) => {
     const { columns, rows } = options;
-    const { unit } = tools.arrangement;
+    const { unit, region } = tools.arrangement;
     const drawn = options.motifs.map((use) => tools.draw(use));
     if (!options.overlap) checkSizes(drawn.flat(), unit.width / columns, unit.height / rows);
     checkStagger(options.stagger, rows);
@@ -78,12 +79,15 @@ export const set: LayoutFactory<typeof params> = defineLayout({
       for (let column = 0; column < columns; column++) {
         const kind = drawn[(column + row * options.shift) % drawn.length]!;
         const along = column + 0.5 + (row % 2 === 1 ? options.stagger : 0);
+        const x = Math.round((along / columns) * unit.width);
+        const y = Math.round(((row + 0.5) / rows) * unit.height);
+        if (region && !inRegion(region, x, y)) continue;
         const turn = options.turns[(column + row * options.turnShift) % options.turns.length]!;
         placements.push({
           id: `r${row + 1}c${column + 1}`,
           motif: tools.random.pick(kind).index,
-          x: Math.round((along / columns) * unit.width),
-          y: Math.round(((row + 0.5) / rows) * unit.height),
+          x,
+          y,
           turn: wrapTurns(turn),
           scale: 1,
           flip: options.flipRows && row % 2 === 1,

@@ -1,6 +1,7 @@
 import { badInput, shown } from "../errors/catalogue.ts";
 import type { Arrangement, Vector } from "../geometry/lattice.ts";
 import type { Matrix } from "../geometry/matrix.ts";
+import type { Region } from "../geometry/region.ts";
 
 /** Longest side of a block (µm): 100 m. */
 const LONGEST = 100_000_000;
@@ -10,7 +11,7 @@ const MOST_COPIES = 144;
 
 /**
  * What a repeat returned, checked and frozen: whole micrometres, a block that the lattice really repeats
- * straight, and operations that map whole micrometres to whole micrometres, the identity first.
+ * straight, a convex region, and operations that keep areas and map the lattice onto itself, the identity first.
  * @throws SprigwrightError `bad-arrangement`
  */
 export function checkArrangement(value: unknown, where: string): Arrangement {
@@ -22,7 +23,7 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
       "return { unit, lattice: { a, b, block }, operations } in whole µm",
     );
   if (typeof value !== "object" || value === null) throw wrong(`it returned ${shown(value)}`);
-  const { unit, lattice, operations } = value as Arrangement;
+  const { unit, region, lattice, operations, distortion = 0 } = value as Arrangement;
   const { a, b, block } = lattice ?? {};
   for (const [name, size] of [["unit", unit] as const, ["block", block] as const])
     if (!isSize(size?.width) || !isSize(size?.height))
@@ -36,18 +37,24 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
   if (!Array.isArray(operations) || operations.length < 1 || operations.length * cells > MOST_COPIES)
     throw wrong(`it has not from 1 to ${MOST_COPIES} copies of the unit in a block`);
   if (
-    !operations.every(isWhole) ||
+    !operations.every((matrix) => isSymmetry(matrix, a, b)) ||
     !operations[0]!.every((entry, i) => entry === (i === 0 || i === 3 ? 1 : 0))
   )
-    throw wrong("its operations are not whole-number matrices with the identity first");
+    throw wrong("its operations are not symmetries of its lattice with the identity first");
+  if (region !== undefined && !isConvex(region))
+    throw wrong("its region is not a convex polygon, clockwise on the page, of points [x, y] in µm");
+  if (typeof distortion !== "number" || !(distortion >= 0 && distortion <= 1))
+    throw wrong(`its distortion is ${shown(distortion)}, not a share from 0 to 1`);
   return Object.freeze({
     unit: Object.freeze({ width: unit.width, height: unit.height }),
+    ...(region ? { region: Object.freeze(region.map(([x, y]) => Object.freeze([x, y] as const))) } : {}),
     lattice: Object.freeze({
       a: Object.freeze([a[0], a[1]] as const),
       b: Object.freeze([b[0], b[1]] as const),
       block: Object.freeze({ width: block.width, height: block.height }),
     }),
     operations: Object.freeze(operations.map((matrix) => Object.freeze([...matrix] as unknown as Matrix))),
+    ...(distortion > 0 ? { distortion } : {}),
   });
 }
 
@@ -63,9 +70,33 @@ function isTranslation(x: number, y: number, a: Vector, b: Vector): boolean {
   return Number.isInteger((x * b[1] - y * b[0]) / cell) && Number.isInteger((a[0] * y - a[1] * x) / cell);
 }
 
-/** Whether a matrix maps whole numbers to whole numbers and keeps areas: a turn or mirror by quarters, or a shear. */
-const isWhole = (matrix: unknown): matrix is Matrix =>
-  Array.isArray(matrix) &&
-  matrix.length === 6 &&
-  matrix.every((entry) => Number.isInteger(entry) && Math.abs(entry) <= 2 * LONGEST) &&
-  Math.abs(matrix[0] * matrix[3] - matrix[1] * matrix[2]) === 1;
+/** How far a mapped lattice vector may lie from a lattice point, in cells: what rounding of doubles may do. */
+const NEARLY = 1e-9;
+
+/** Whether a matrix keeps areas and maps the lattice onto itself: a turn, a mirror, a glide, or a shear. */
+function isSymmetry(matrix: unknown, a: Vector, b: Vector): matrix is Matrix {
+  if (!Array.isArray(matrix) || matrix.length !== 6) return false;
+  if (!matrix.every((entry) => Number.isFinite(entry) && Math.abs(entry) <= 2 * LONGEST)) return false;
+  const [p, q, r, s] = matrix as unknown as Matrix;
+  const cell = a[0] * b[1] - a[1] * b[0];
+  const lands = ([x, y]: Vector): boolean => {
+    const [u, v] = [p * x + r * y, q * x + s * y];
+    return [(u * b[1] - v * b[0]) / cell, (a[0] * v - a[1] * u) / cell].every(
+      (n) => Math.abs(n - Math.round(n)) < NEARLY,
+    );
+  };
+  return Math.abs(Math.abs(p * s - q * r) - 1) < NEARLY && lands(a) && lands(b);
+}
+
+function isConvex(region: unknown): region is Region {
+  if (!Array.isArray(region) || region.length < 3 || region.length > 12) return false;
+  const fine = (p: unknown): boolean =>
+    Array.isArray(p) && p.length === 2 && p.every((um) => Number.isFinite(um) && Math.abs(um) <= LONGEST);
+  if (!region.every(fine)) return false;
+  const corners = region as unknown as Region;
+  return corners.every(([x, y], i) => {
+    const [nextX, nextY] = corners[(i + 1) % corners.length]!;
+    const [lastX, lastY] = corners[(i + 2) % corners.length]!;
+    return (nextX - x) * (lastY - nextY) - (nextY - y) * (lastX - nextX) > 0;
+  });
+}

@@ -1,5 +1,5 @@
 import { type Arrangement, cellsInBlock } from "../geometry/lattice.ts";
-import { movePath, placing, transformPath } from "../geometry/matrix.ts";
+import { compose, isWhole, movePath, placing, transformPath } from "../geometry/matrix.ts";
 import { joinPaths, type Path } from "../geometry/path.ts";
 import type { Placement } from "../layout/layout.ts";
 import type { Shape } from "../motif/motif.ts";
@@ -11,6 +11,8 @@ import { comparePaths, intoBlock } from "./wrap.ts";
  *
  * A shape is scaled and turned about its motif's origin and rounded to whole µm once; wherever it stands, it is
  * that shape moved (and mirrored) by whole µm, so copies are exactly alike and seams close by construction.
+ * Under an operation that is no whole-number matrix (a third of a turn), each image is rounded once, from the
+ * motif itself; its copies in all cells are then exactly alike.
  */
 export function makeLayers(
   placements: readonly Placement[],
@@ -26,7 +28,12 @@ export function makeLayers(
     for (const { role, path } of stacked[motif]!) {
       const placed = movePath(transformPath(path, matrix), x, y);
       for (const [i, operation] of operations.entries()) {
-        const image = i === 0 ? placed : transformPath(placed, operation);
+        const image =
+          i === 0
+            ? placed
+            : isWhole(operation)
+              ? transformPath(placed, operation)
+              : transformPath(path, compose(placing(x, y, turn, scale, flip), operation));
         for (const [dx, dy] of cells)
           byRole.get(role)!.push(intoBlock(movePath(image, dx, dy), lattice.block));
       }

@@ -25,7 +25,7 @@ async function toss(seed: string, packed = false): Promise<{ count: number; cove
   );
   const job = jobFor(given, classes, tools(seed, arrangement));
   const stage = await filledStage(job, { gap: given.gap * 1000, stream: "fill", done: 0 });
-  if (packed) await rework(stage, job);
+  if (packed) await rework(stage, job, 0);
   else await ease(stage, job, 0, 1);
   const pieces = [...stage.board.pieces];
   const area = pieces.reduce((sum, p) => sum + areaOf(p.body.drawn.motif.outline) * p.scale * p.scale, 0);

@@ -62,8 +62,11 @@ export interface Board {
   ) => boolean;
 }
 
-/** An empty board for copies that touch `zone` (minX, minY, maxX, maxY in µm), with buckets of `bucket` µm. */
-export function createBoard(images: Images, zone: Float64Array, bucket: number): Board {
+/**
+ * An empty board for copies that touch `zone` (minX, minY, maxX, maxY in µm), with buckets of `bucket` µm; `extra` is
+ * the widest extra gap that any piece may have.
+ */
+export function createBoard(images: Images, zone: Float64Array, bucket: number, extra: number): Board {
   const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
   const columns = Math.max(1, Math.ceil((right - left) / bucket));
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
@@ -116,7 +119,8 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number):
     restore,
     isClear(body, outline, gap) {
       const { box } = outline;
-      return !search(box[0]! - gap, box[1]! - gap, box[2]! + gap, box[3]! + gap, (copy) =>
+      const reach = gap + extra;
+      return !search(box[0]! - reach, box[1]! - reach, box[2]! + reach, box[3]! + reach, (copy) =>
         isCloser(outline, copy.outline, copy.dx, copy.dy, gap + Math.max(body.extra, copy.piece.body.extra)),
       );
     },

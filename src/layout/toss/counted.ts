@@ -23,7 +23,7 @@ export async function packCounted(job: Job, gap: number, count: number): Promise
   let best: Stage | undefined;
   for (let k = 0; k < ATTEMPTS && !best; k++) best = await attempt(gap, `count-${k}`, 0.1);
   if (!best) {
-    const fit = (await packEvenly(job, gap)).board.pieces.size;
+    const fit = (await packEvenly(job, gap, 1)).board.pieces.size;
     throw badInput(
       "count-too-large",
       "toss > count",
@@ -36,7 +36,7 @@ export async function packCounted(job: Job, gap: number, count: number): Promise
   let high = gap + 1.2 * Math.sqrt((width * height) / count);
   for (let k = 0; k < HALVINGS; k++) {
     const middle = Math.round((low + high) / 2);
-    const stage = await attempt(middle, "count", (k + 1) / (HALVINGS + 1));
+    const stage = await attempt(middle, "count", 0.1 + (0.7 * (k + 1)) / HALVINGS);
     if (stage) {
       best = stage;
       low = middle;

@@ -7,10 +7,10 @@ const FINENESS = 0.02;
 
 /**
  * As many motifs as fit at `gap` µm with the shares kept: a free fill first; if that left small motifs short of
- * their share, the total is sought at which every entry still reaches its own.
+ * their share, the total is sought at which every entry still reaches its own. Progress ends at `until`.
  */
-export async function packEvenly(job: Job, gap: number): Promise<Stage> {
-  const free = await filledStage(job, { gap, stream: "fill", done: 0.1 });
+export async function packEvenly(job: Job, gap: number, until: number): Promise<Stage> {
+  const free = await filledStage(job, { gap, stream: "fill", done: until / 4 });
   if (excess(free.used, job.shares).over < 1) return free;
   let high = free.used.reduce((a, b) => a + b, 0);
   let low = 0;
@@ -21,7 +21,12 @@ export async function packEvenly(job: Job, gap: number): Promise<Stage> {
   for (let round = 1; high - low > Math.max(1, FINENESS * high); round++) {
     if (total <= low || total >= high) total = Math.floor((low + high) / 2);
     const entries = apportion(total, job.shares);
-    const stage = await filledStage(job, { gap, stream: "fill", entries, done: round / (round + 3) });
+    const stage = await filledStage(job, {
+      gap,
+      stream: "fill",
+      entries,
+      done: (until * (round + 1)) / (round + 4),
+    });
     if (stage.used.every((used, k) => used === entries[k])) {
       best = stage;
       low = total;
@@ -29,6 +34,6 @@ export async function packEvenly(job: Job, gap: number): Promise<Stage> {
     total = Math.ceil((low + high) / 2);
   }
   return (
-    best ?? (await filledStage(job, { gap, stream: "fill", entries: apportion(1, job.shares), done: 0.9 }))
+    best ?? (await filledStage(job, { gap, stream: "fill", entries: apportion(1, job.shares), done: until }))
   );
 }

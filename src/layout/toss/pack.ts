@@ -18,6 +18,10 @@ export type { Density, Direction, TossEntry, TossOptions } from "./options.ts";
 /** How much an airy toss widens the gap, as a share of the motifs' mean radius. */
 const AIR = 0.45;
 
+/** Progress at which a packed toss begins to be worked over, and any other to be eased apart. */
+const REWORK_FROM = 0.3;
+const EASE_FROM = 0.8;
+
 /**
  * Scatters motifs over the unit so that no two drawn outlines, copies under the lattice and the operations
  * included, come closer than the gap. The same tools (seed) give the same placements.
@@ -53,16 +57,16 @@ async function packedStage(
   gap: number,
 ): Promise<Stage> {
   if (options.count === undefined && options.density === "packed") {
-    const stage = await packEvenly(job, gap);
-    await rework(stage, job);
+    const stage = await packEvenly(job, gap, REWORK_FROM);
+    await rework(stage, job, REWORK_FROM);
     return stage;
   }
   const airy = options.density === "airy" ? airFor(options, bodies, gap) : 0;
   const stage =
     options.count === undefined
-      ? await packEvenly(job, gap + airy)
+      ? await packEvenly(job, gap + airy, EASE_FROM)
       : await packCounted(job, gap, options.count);
-  await ease(stage, job, 0.8, 1);
+  await ease(stage, job, EASE_FROM, 1);
   return stage;
 }
 

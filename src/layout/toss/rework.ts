@@ -26,9 +26,9 @@ const MARGIN = 0.4;
 /**
  * Works over a filled stage to close its holes, by ruin and recreate (Schrimpf and others 2000): again and again
  * the motifs around a hole are taken up and the place is filled anew, which is kept when it came out no emptier
- * and the shares still hold.
+ * and the shares still hold. Progress goes on from `from`.
  */
-export async function rework(stage: Stage, job: Job): Promise<void> {
+export async function rework(stage: Stage, job: Job, from: number): Promise<void> {
   const random = job.random.fork("rework");
   const { board, field } = stage;
   if (board.pieces.size === 0) return;
@@ -36,7 +36,7 @@ export async function rework(stage: Stage, job: Job): Promise<void> {
   const steps = STEPS * board.pieces.size;
   const before = field.values.slice();
   for (let step = 0; step < steps; step++) {
-    const breathe = (): Promise<void> => job.step(0.4 + (0.6 * step) / steps);
+    const breathe = (): Promise<void> => job.step(from + ((1 - from) * step) / steps);
     if (step % 16 === 0) await breathe();
     const [x, y] = findHole(stage, random);
     const reach = largest * random.between(...REACH);

@@ -1,3 +1,4 @@
+import { inRegion } from "../../geometry/region.ts";
 import type { Random } from "../../seed/random.ts";
 import type { Patch } from "./field.ts";
 import type { Band } from "./plan.ts";
@@ -63,14 +64,16 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], p
   return seeker;
 }
 
-/** Lists the cells with room anew. */
-export function listCells({ field }: Stage, seeker: Seeker): void {
+/** Lists the cells with room anew, those in or beside the unit's region where it has one. */
+export function listCells({ field, arrangement: { region } }: Stage, seeker: Seeker): void {
   const { area, cells, need, stride } = seeker;
   let live = 0;
   for (let row = area.fromRow; row <= area.toRow; row += stride)
     for (let column = area.fromColumn; column <= area.toColumn; column += stride) {
       const at = row * field.columns + column;
-      if (field.values[at]! >= need) cells[live++] = at;
+      if (field.values[at]! < need) continue;
+      const [x, y] = [field.left + column * field.cell, field.top + row * field.cell];
+      if (!region || inRegion(region, x, y, stride * field.cell)) cells[live++] = at;
     }
   seeker.live = live;
 }

@@ -55,7 +55,12 @@ export function createStage(
   return {
     arrangement,
     images,
-    board: createBoard(images, around(2 * reach + Math.max(cap, whole + extra)), Math.max(radius, 4 * least)),
+    board: createBoard(
+      images,
+      around(2 * reach + Math.max(cap, whole + extra)),
+      Math.max(radius, 4 * least),
+      extra,
+    ),
     field: createField(images, window, cell, cap, whole),
     gap: whole,
     radius,
