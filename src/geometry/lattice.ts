@@ -34,6 +34,16 @@ export interface Arrangement {
   readonly operations: readonly Matrix[];
   /** How far lengths were changed to close on whole µm, as a share of what was asked for. Default 0: not at all. */
   readonly distortion?: number;
+  /** Set when the pattern is a border: it repeats left to right only, and nothing may cross its long edges. */
+  readonly border?: Border;
+}
+
+/** What makes an arrangement a border. */
+export interface Border {
+  /** Clear ground along the top and the bottom edge (µm). */
+  readonly margin: number;
+  /** The band itself, or the square that joins two bands at a corner, mirrored about its diagonal. */
+  readonly piece: "band" | "corner";
 }
 
 /** Remainder that is never negative. */

@@ -8,6 +8,7 @@ import { isRecord } from "../params/compound.ts";
 import { definitionOf, isUse, type PieceInfo, type PieceKind, type Use } from "../params/use.ts";
 import type { RepeatUse } from "../repeat/repeat.ts";
 import type { TilePlan } from "../tile/recipe.ts";
+import { checkScale } from "../tile/scale.ts";
 
 /** Inks by role, the ground included: any opaque CSS colours. */
 export type Inks<R extends string> = { readonly [K in R | "ground"]: string };
@@ -24,6 +25,8 @@ export interface PatternInput<R extends string, C extends string> {
   readonly layout: LayoutUse<R>;
   /** The stacking order, back to front, when that of first use is not wanted. Every role, with or without the ground. */
   readonly roles?: readonly (NoInfer<R> | "ground")[];
+  /** Factor by which the finished tile is scaled, 0.05 to 20: block and lattice must stay whole µm. Default 1. */
+  readonly scale?: number;
   /** Colorway name → an ink for the ground and for every role that the motifs fill, and no others. */
   readonly colorways: { readonly [N in C]: Inks<NoInfer<R>> };
 }
@@ -34,7 +37,7 @@ export interface Pattern<R extends string = string, C extends string = string> e
   readonly colorways: { readonly [N in C]: Colorway<R> };
 }
 
-const KEYS = ["name", "subject", "seed", "repeat", "layout", "roles", "colorways"];
+const KEYS = ["name", "subject", "seed", "repeat", "layout", "roles", "scale", "colorways"];
 const PATTERN_NAME = /^[a-z0-9][a-z0-9-]{0,79}$/;
 
 /**
@@ -56,7 +59,7 @@ export function readPattern(input: unknown): Pattern {
   if (!isRecord(input)) throw wrongType("pattern", input, "an object that describes a pattern");
   for (const key of Object.keys(input))
     if (!KEYS.includes(key)) throw unknownName(`pattern > ${key}`, "option", key, KEYS);
-  const { name, subject = "", seed, repeat, layout } = input;
+  const { name, subject = "", seed, repeat, layout, scale = 1 } = input;
   if (typeof name !== "string" || !PATTERN_NAME.test(name))
     throw wrongType("pattern > name", name, 'a name in kebab-case, such as "harbour-pears"');
   return within(name, () => {
@@ -69,7 +72,9 @@ export function readPattern(input: unknown): Pattern {
     checkUse(layout, "layout", "toss({ motifs: [...] })");
     const roles = readRoles(input["roles"], rolesOf(layout));
     const colorways = readColorways(input["colorways"], roles, "colorways");
-    return Object.freeze({ name, subject, seed, repeat, layout, roles, colorways });
+    checkScale(scale, "scale");
+    const scaling = scale === 1 ? {} : { scale };
+    return Object.freeze({ name, subject, seed, repeat, layout, roles, ...scaling, colorways });
   });
 }
 

@@ -3,10 +3,19 @@ import { placeAt } from "../layout/place-at.ts";
 import { set } from "../layout/set.ts";
 import { toss } from "../layout/toss.ts";
 import { berry, blossom, dot, leaf, ring, scallop, sprig, star } from "../motif/primitives/index.ts";
+import { border } from "../repeat/border.ts";
+import { brick } from "../repeat/brick.ts";
+import { diamond } from "../repeat/diamond.ts";
+import { drop } from "../repeat/drop.ts";
 import { halfBrick } from "../repeat/half-brick.ts";
 import { halfDrop } from "../repeat/half-drop.ts";
+import { hexagonal } from "../repeat/hexagonal.ts";
 import { mirror } from "../repeat/mirror.ts";
+import { ogee } from "../repeat/ogee.ts";
+import { planeGroup } from "../repeat/plane-group.ts";
+import { skew } from "../repeat/skew.ts";
 import { straight } from "../repeat/straight.ts";
+import { turnover } from "../repeat/turnover.ts";
 import { VERSION } from "../tile/version.ts";
 import { definePlugin, type Plugin } from "./plugin.ts";
 
@@ -18,7 +27,8 @@ export const builtIn = (): Plugin =>
     pieces: [
       ...[berry, blossom, dot, leaf, ring, scallop, sprig, star],
       ...[toss, set, placeAt],
-      ...[straight, halfDrop, halfBrick, mirror],
+      ...[straight, halfDrop, halfBrick, drop, brick, mirror, turnover],
+      ...[diamond, ogee, hexagonal, skew, planeGroup, border],
       ...builtInChecks,
     ],
   });

@@ -43,7 +43,7 @@ export interface Kit {
   build(recipe: unknown, watch?: Watch): Promise<Tile>;
 }
 
-const KEYS = ["sprigwright", "name", "subject", "seed", "repeat", "layout", "roles", "colorways"];
+const KEYS = ["sprigwright", "name", "subject", "seed", "repeat", "layout", "roles", "scale", "colorways"];
 const SCHEMA = "https://json-schema.org/draft/2020-12/schema";
 
 /**

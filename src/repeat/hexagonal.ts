@@ -1,7 +1,7 @@
 import { identity } from "../geometry/matrix.ts";
 import { optional } from "../params/compound.ts";
 import { length } from "../params/kinds.ts";
-import type { LengthParam, NumberParam, Param } from "../params/param.ts";
+import type { NumberParam, Param } from "../params/param.ts";
 import type { Length } from "../units/length.ts";
 import { distortion } from "./closing.ts";
 import { defineRepeat, type RepeatFactory } from "./define.ts";
@@ -18,7 +18,7 @@ const params: {
   width: length({ about: "From one unit to each of the six around it.", min: 5, max: 10_000 }),
   height: optional(
     length({ about: "From row to row; width · √3 / 2 when it is left out.", min: 5, max: 10_000 }),
-  ) as LengthParam as Param<Length, number | undefined, true>,
+  ),
   ...distortion,
 };
 

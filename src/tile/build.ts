@@ -5,19 +5,18 @@ import type { DrawnMotif, LayoutPiece, LayoutTools, Placement } from "../layout/
 import { shortName } from "../motif/define.ts";
 import { drawMotif } from "../motif/draw.ts";
 import type { Motif, MotifPiece, MotifUse } from "../motif/motif.ts";
-import { canonicalJson, deepFreeze } from "../params/canonical.ts";
+import { canonicalJson } from "../params/canonical.ts";
 import { definitionOf } from "../params/use.ts";
 import type { RepeatPiece } from "../repeat/repeat.ts";
 import { exactMath } from "../seed/math.ts";
 import { createRandom, type Random } from "../seed/random.ts";
 import { checkArrangement } from "./check-arrangement.ts";
+import { checkBorder } from "./check-border.ts";
 import { checkPlacements } from "./check-placements.ts";
 import { checkSizes } from "./check-sizes.ts";
-import { digestOf } from "./digest.ts";
-import { measure } from "./figures.ts";
-import { makeLayers } from "./layers.ts";
+import { finishTile } from "./finish.ts";
 import { recipeOf, type TilePlan } from "./recipe.ts";
-import { stackShapes } from "./stack.ts";
+import { scaled } from "./scale.ts";
 import { stepper, type Watch } from "./steps.ts";
 import type { Tile } from "./tile.ts";
 
@@ -48,25 +47,10 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
   );
   checkRoles(motifs, pattern);
   checkSizes(placements, motifs, arrangement.lattice.block, pattern.name);
-  const stacked = motifs.map((motif) => stackShapes(motif, pattern.roles));
-  const drawnRoles = pattern.roles.filter((role) => role !== "ground");
-  const layers = makeLayers(placements, stacked, arrangement, drawnRoles);
-  const { lattice, operations } = arrangement;
-  const { block } = lattice;
-  const cells =
-    (block.width * block.height) / Math.abs(lattice.a[0] * lattice.b[1] - lattice.a[1] * lattice.b[0]);
+  checkBorder(placements, motifs, arrangement, pattern.name);
   watch.onProgress?.(1);
-  return Object.freeze({
-    name: pattern.name,
-    block,
-    lattice,
-    motifs: Object.freeze(motifs),
-    placements,
-    layers: Object.freeze(layers),
-    figures: measure(block, layers, placements.length * operations.length * cells),
-    recipe: deepFreeze(recipeOf(pattern)),
-    digest: digestOf(block, layers),
-  });
+  const laid = { motifs, placements, arrangement, recipe: recipeOf(pattern) };
+  return finishTile(pattern.scale === undefined ? laid : scaled(laid, pattern.scale, pattern.name));
 }
 
 /** Draws each motif once, however often it is asked for; every motif has a random stream of its own. */

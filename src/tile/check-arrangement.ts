@@ -1,5 +1,5 @@
 import { badInput, shown } from "../errors/catalogue.ts";
-import type { Arrangement, Vector } from "../geometry/lattice.ts";
+import type { Arrangement, Border, Vector } from "../geometry/lattice.ts";
 import type { Matrix } from "../geometry/matrix.ts";
 import type { Region } from "../geometry/region.ts";
 
@@ -23,7 +23,7 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
       "return { unit, lattice: { a, b, block }, operations } in whole µm",
     );
   if (typeof value !== "object" || value === null) throw wrong(`it returned ${shown(value)}`);
-  const { unit, region, lattice, operations, distortion = 0 } = value as Arrangement;
+  const { unit, region, lattice, operations, distortion = 0, border } = value as Arrangement;
   const { a, b, block } = lattice ?? {};
   for (const [name, size] of [["unit", unit] as const, ["block", block] as const])
     if (!isSize(size?.width) || !isSize(size?.height))
@@ -45,6 +45,8 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
     throw wrong("its region is not a convex polygon, clockwise on the page, of points [x, y] in µm");
   if (typeof distortion !== "number" || !(distortion >= 0 && distortion <= 1))
     throw wrong(`its distortion is ${shown(distortion)}, not a share from 0 to 1`);
+  if (border !== undefined && !isBorder(border, unit.height))
+    throw wrong("its border is not a margin that leaves some of the height, and a piece: band or corner");
   return Object.freeze({
     unit: Object.freeze({ width: unit.width, height: unit.height }),
     ...(region ? { region: Object.freeze(region.map(([x, y]) => Object.freeze([x, y] as const))) } : {}),
@@ -55,6 +57,7 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
     }),
     operations: Object.freeze(operations.map((matrix) => Object.freeze([...matrix] as unknown as Matrix))),
     ...(distortion > 0 ? { distortion } : {}),
+    ...(border ? { border: Object.freeze({ margin: border.margin, piece: border.piece }) } : {}),
   });
 }
 
@@ -87,6 +90,12 @@ function isSymmetry(matrix: unknown, a: Vector, b: Vector): matrix is Matrix {
   };
   return Math.abs(Math.abs(p * s - q * r) - 1) < NEARLY && lands(a) && lands(b);
 }
+
+const isBorder = (border: Partial<Border>, height: number): boolean =>
+  Number.isInteger(border?.margin) &&
+  border.margin! >= 0 &&
+  2 * border.margin! < height &&
+  ["band", "corner"].includes(border.piece!);
 
 function isConvex(region: unknown): region is Region {
   if (!Array.isArray(region) || region.length < 3 || region.length > 12) return false;

@@ -11,6 +11,8 @@ export interface TilePlan {
   readonly layout: Use;
   /** Back to front, the ground first. */
   readonly roles: readonly string[];
+  /** Factor by which the finished tile is scaled; absent for 1. */
+  readonly scale?: number | undefined;
   readonly colorways: Readonly<Record<string, { readonly inks: Readonly<Record<string, string>> }>>;
 }
 
@@ -25,6 +27,8 @@ export interface Recipe {
   readonly layout: Use;
   /** Back to front, the ground first. */
   readonly roles: readonly string[];
+  /** Factor by which the finished tile was scaled (see `scaleTile`); absent for 1. */
+  readonly scale?: number;
   /** Colorway name → role → colour, `#rrggbb`. */
   readonly colorways: Readonly<Record<string, Readonly<Record<string, string>>>>;
 }
@@ -33,8 +37,8 @@ export interface Recipe {
 export function recipeOf(pattern: TilePlan): Recipe {
   const colorways: Record<string, Readonly<Record<string, string>>> = {};
   for (const [name, { inks }] of Object.entries(pattern.colorways)) colorways[name] = inks;
-  const { name, subject, seed, repeat, layout, roles } = pattern;
+  const { name, subject, seed, repeat, layout, roles, scale } = pattern;
   // Through JSON and back: the copies have forgotten their definitions, as any recipe from outside has.
-  const plain = { sprigwright: VERSION, name, subject, seed, repeat, layout, roles, colorways };
+  const plain = { sprigwright: VERSION, name, subject, seed, repeat, layout, roles, scale, colorways };
   return JSON.parse(JSON.stringify(plain)) as Recipe;
 }

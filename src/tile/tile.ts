@@ -1,4 +1,4 @@
-import type { Lattice, Size } from "../geometry/lattice.ts";
+import type { Arrangement, Lattice, Size } from "../geometry/lattice.ts";
 import type { Path } from "../geometry/path.ts";
 import type { Placement } from "../layout/layout.ts";
 import type { Motif } from "../motif/motif.ts";
@@ -30,6 +30,8 @@ export interface Tile {
   /** The smallest upright rectangle that repeats straight (µm). */
   readonly block: Size;
   readonly lattice: Lattice;
+  /** What the placements were laid out under: unit, lattice and operations. */
+  readonly arrangement: Arrangement;
   readonly motifs: readonly Motif[];
   readonly placements: readonly Placement[];
   /** Back to front, the ground (which fills the block) left out. */

@@ -1,4 +1,4 @@
-/** Coverage and time of the toss against a plain dart thrower, in one run. Start it with `npx jiti tests/bench/packing.ts`. */
+/** Coverage and processor time of the toss against a plain dart thrower, in one run: npm run bench -- packing */
 import { areaOf } from "../../src/geometry/path.ts";
 import { bodiesOf } from "../../src/layout/toss/body.ts";
 import { ease } from "../../src/layout/toss/ease.ts";

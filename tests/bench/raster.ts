@@ -1,11 +1,10 @@
 // How long the first colorway and each further one take, file write included, against resvg in the same run, each in a fresh process.
-// Run with: npx jiti tests/bench/raster.ts [rounds] [width ...]
+// Run with: npm run bench -- raster
 import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Resvg } from "@resvg/resvg-js";
-import { build } from "esbuild";
 import { rasterize } from "../../src/output/png/rasterize.ts";
 import { meadow, svgOf } from "../output/png/tiles.ts";
 
@@ -69,19 +68,8 @@ async function one(engine: string, width: number): Promise<Result> {
 
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
 
-async function compare(rounds: number, widths: readonly number[]): Promise<void> {
-  const cache = join(import.meta.dirname, "../../node_modules/.cache/sprigwright-bench");
-  mkdirSync(cache, { recursive: true });
-  const script = join(cache, "raster.mjs");
-  const entry = join(import.meta.dirname, "raster.ts");
-  await build({
-    entryPoints: [entry],
-    outfile: script,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    packages: "external",
-  });
+function compare(rounds: number, widths: readonly number[]): void {
+  const script = process.argv[1]!; // this file, bundled: each measurement has a process of its own
   const run = (engine: string, width: number): Result =>
     JSON.parse(
       execFileSync(process.execPath, [script, "one", engine, String(width)], { encoding: "utf8" }).replace(
@@ -118,5 +106,5 @@ const [mode, ...rest] = process.argv.slice(2);
 if (mode === "one") console.log(JSON.stringify(await one(rest[0]!, Number(rest[1]))));
 else {
   const widths = rest.map(Number);
-  await compare(Number(mode ?? 3), widths.length > 0 ? widths : [3600, 7200, 12_000, 20_000]);
+  compare(Number(mode ?? 3), widths.length > 0 ? widths : [3600, 7200, 12_000, 20_000]);
 }

@@ -1,11 +1,12 @@
 import { motifTooLarge } from "../../errors/catalogue.ts";
 import { isCloser } from "../../geometry/distance.ts";
-import { type Images, imagesOf } from "../../geometry/images.ts";
+import { type Bounds, type Images, imagesOf } from "../../geometry/images.ts";
 import type { Arrangement } from "../../geometry/lattice.ts";
 import { transformOutline } from "../../geometry/outline.ts";
 import { selfCopies } from "./board.ts";
 import { type Body, SLACK } from "./body.ts";
 import type { TossEntry } from "./options.ts";
+import { inBand } from "./trial.ts";
 import type { Turns } from "./turns.ts";
 
 /** Turns tried: enough to find the diagonal of a repeat. */
@@ -54,6 +55,10 @@ export function refuseTooLarge(
 
 const mm = (um: number): number => Math.floor(um / 100) / 10;
 
+/** Whether a box is low enough for a border, wherever in it it stands. */
+const standsInBand = (box: Bounds, arrangement: Arrangement): boolean =>
+  inBand(box, arrangement.unit.height / 2 - (box[1]! + box[3]!) / 2, arrangement);
+
 function standsAnywhere(
   images: Images,
   arrangement: Arrangement,
@@ -79,7 +84,7 @@ function standsAnywhere(
         const clash = selfCopies(images, outline, limit, (copy, dx, dy) =>
           isCloser(outline, copy, dx, dy, limit),
         );
-        if (!clash) return true;
+        if (!clash && standsInBand(outline.box, arrangement)) return true;
       }
   }
   return false;

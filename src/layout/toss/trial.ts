@@ -1,6 +1,8 @@
+import type { Bounds } from "../../geometry/images.ts";
+import type { Arrangement } from "../../geometry/lattice.ts";
 import { transformOutline } from "../../geometry/outline.ts";
 import type { Pose } from "./board.ts";
-import type { Body } from "./body.ts";
+import { type Body, SLACK } from "./body.ts";
 import type { Band } from "./plan.ts";
 import type { Stage } from "./stage.ts";
 import type { Turns } from "./turns.ts";
@@ -79,9 +81,20 @@ export function fits(stage: Stage, pose: Pose): boolean {
   if (!home || (stage.images.operations.length > 1 && (home[0] !== 0 || home[1] !== 0))) return false;
   const outline = transformOutline(pose.body.outline, pose.matrix, pose.body.scratch);
   return (
+    inBand(outline.box, home[1], stage.arrangement) &&
     stage.board.isClear(pose.body, outline, stage.gap) &&
     stage.board.isSelfClear(pose.body, outline, stage.gap)
   );
+}
+
+/**
+ * Whether a box, moved down by `dy`, keeps clear of the long edges where the repeat is a border. The curve may stray
+ * from the flattened outline by half of what the gap is given for it.
+ */
+export function inBand(box: Bounds, dy: number, { border, unit }: Arrangement): boolean {
+  if (!border) return true;
+  const margin = border.margin + SLACK / 2;
+  return box[1]! + dy >= margin && box[3]! + dy <= unit.height - margin;
 }
 
 /** The pose brought into the unit. */

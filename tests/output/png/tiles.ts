@@ -8,10 +8,12 @@ import type { Layer, Tile } from "../../../src/tile/tile.ts";
 export function tileOf(block: Size, layers: readonly Layer[]): Tile {
   const roles = ["ground", ...layers.map((layer) => layer.role)];
   const use = { use: "test/none", params: {} };
+  const lattice = { a: [block.width, 0], b: [0, block.height], block } as const;
   return {
     name: "by-hand",
     block,
-    lattice: { a: [block.width, 0], b: [0, block.height], block },
+    lattice,
+    arrangement: { unit: block, lattice, operations: [[1, 0, 0, 1, 0, 0]] },
     motifs: [],
     placements: [],
     layers,

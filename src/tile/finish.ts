@@ -1,0 +1,49 @@
+import type { Arrangement, Lattice } from "../geometry/lattice.ts";
+import type { Placement } from "../layout/layout.ts";
+import type { Motif } from "../motif/motif.ts";
+import { deepFreeze } from "../params/canonical.ts";
+import { mitre } from "./corner.ts";
+import { digestOf } from "./digest.ts";
+import { measure } from "./figures.ts";
+import { makeLayers } from "./layers.ts";
+import type { Recipe } from "./recipe.ts";
+import { stackShapes } from "./stack.ts";
+import type { Tile } from "./tile.ts";
+
+/** Motifs laid out, before anything is drawn. */
+export interface Laid {
+  readonly motifs: readonly Motif[];
+  readonly placements: readonly Placement[];
+  readonly arrangement: Arrangement;
+  readonly recipe: Recipe;
+}
+
+/** Draws the layers of what was laid out, measures and freezes them. */
+export function finishTile({ motifs, placements, arrangement, recipe }: Laid): Tile {
+  const stacked = motifs.map((motif) => stackShapes(motif, recipe.roles));
+  const roles = recipe.roles.filter((role) => role !== "ground");
+  const band = makeLayers(placements, stacked, arrangement, roles);
+  const corner = arrangement.border?.piece === "corner";
+  const lattice = corner ? square(arrangement.lattice.block.height) : arrangement.lattice;
+  const { block } = lattice;
+  const layers = Object.freeze(corner ? mitre(band, arrangement.lattice.block) : band);
+  const count = placements.length * arrangement.operations.length * cellsIn(arrangement.lattice);
+  return Object.freeze({
+    name: recipe.name,
+    block,
+    lattice,
+    arrangement,
+    motifs: Object.freeze(motifs),
+    placements,
+    layers,
+    figures: measure(block, layers, count),
+    recipe: deepFreeze(recipe),
+    digest: digestOf(block, layers),
+  });
+}
+
+const cellsIn = ({ a, b, block }: Lattice): number =>
+  (block.width * block.height) / Math.abs(a[0] * b[1] - a[1] * b[0]);
+
+const square = (side: number): Lattice =>
+  deepFreeze({ a: [side, 0], b: [0, side], block: { width: side, height: side } } as const);
