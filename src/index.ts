@@ -21,6 +21,7 @@ export { defineMotif, type MotifDefinition, type MotifFactory, type MotifOptions
 export type { Drawing, Motif, MotifPiece, MotifTools, MotifUse, Shape } from "./motif/motif.ts";
 export { berry, blossom, dot, leaf, ring, scallop, sprig, star } from "./motif/primitives/index.ts";
 export { type Raster, type RasterizeOptions, rasterize } from "./output/png/rasterize.ts";
+export { type DiagramOptions, repeatDiagram } from "./output/svg/repeat-diagram.ts";
 export { toSvg } from "./output/svg/to-svg.ts";
 export * as param from "./param.ts";
 export type { JsonSchema, Param, ParamSpec, ParamsIn, ParamsOut } from "./params/param.ts";

@@ -37,17 +37,18 @@ export function differing(a: Picture, b: Picture): number {
 export function supersampled(svg: string, width: number, times: number): Picture {
   const large = new Resvg(svg, { fitTo: { mode: "width", value: width * times } }).render();
   const height = Math.round(large.height / times);
-  const source = large.pixels;
-  const data = new Uint8Array(width * height * 4);
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++)
-      for (let c = 0; c < 4; c++) {
-        let sum = 0;
-        for (let j = 0; j < times; j++)
-          for (let i = 0; i < times; i++)
-            sum += source[((y * times + j) * large.width + x * times + i) * 4 + c]!;
-        data[(y * width + x) * 4 + c] = Math.round(sum / (times * times));
-      }
+  const source = new Uint8Array(large.pixels);
+  const sums = new Uint32Array(width * height * 4);
+  for (let y = 0; y < height * times; y++) {
+    const row = Math.floor(y / times) * width;
+    let from = y * large.width * 4;
+    for (let x = 0; x < width; x++) {
+      const at = (row + x) * 4;
+      for (let i = 0; i < times; i++, from += 4)
+        for (let c = 0; c < 4; c++) sums[at + c]! += source[from + c]!;
+    }
+  }
+  const data = Uint8Array.from(sums, (sum) => Math.round(sum / (times * times)));
   return { width, height, data };
 }
 

@@ -6,9 +6,10 @@ import polygonClipping, { type MultiPolygon, type Polygon } from "polygon-clippi
 import { describe, expect, it } from "vitest";
 import type { Vector } from "../../src/geometry/lattice.ts";
 import { arrangedOn, onPage } from "../../src/geometry/symmetry/arranged.ts";
-import { follow, type Operation, undo } from "../../src/geometry/symmetry/operation.ts";
+import type { Operation } from "../../src/geometry/symmetry/operation.ts";
 import { type PlaneGroupSymbol, planeGroups } from "../../src/geometry/symmetry/plane-groups.ts";
 import { otherSymbols } from "../../src/geometry/symmetry/symbols.ts";
+import { follow, undo } from "./operations.ts";
 
 interface Known {
   readonly number: number;
