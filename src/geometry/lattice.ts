@@ -42,8 +42,8 @@ export interface Arrangement {
 export interface Border {
   /** Clear ground along the top and the bottom edge (µm). */
   readonly margin: number;
-  /** The band itself, or the square that joins two bands at a corner, mirrored about its diagonal. */
-  readonly piece: "band" | "corner";
+  /** The band itself, or a square that joins two bands at an upper corner of a frame, mirrored about its diagonal. */
+  readonly piece: "band" | "left-corner" | "right-corner";
 }
 
 /** Remainder that is never negative. */

@@ -6,7 +6,7 @@ import type { Length } from "../units/length.ts";
 import { mmToUm } from "../units/length.ts";
 import { defineRepeat, type RepeatFactory } from "./define.ts";
 
-type BorderPiece = "band" | "corner";
+type BorderPiece = "band" | "left-corner" | "right-corner";
 const params: {
   /** How long the band is before it repeats, 5 mm to 10 m. */
   readonly width: Param<Length, number, false>;
@@ -14,7 +14,7 @@ const params: {
   readonly height: Param<Length, number, false>;
   /** Clear ground along the top and the bottom edge. Default 0. */
   readonly margin: LengthParam;
-  /** The band (default), or the square that joins two bands, mirrored about its diagonal. */
+  /** The band (default), or the square for the upper left or the upper right corner of a frame. */
   readonly piece: Param<BorderPiece, BorderPiece, true>;
 } = {
   width: length({ about: "How long the band is before it repeats.", min: 5, max: 10_000 }),
@@ -26,8 +26,8 @@ const params: {
     default: 0,
   }),
   piece: choice({
-    about: "The band, or the square that joins two bands, mirrored about its diagonal.",
-    of: ["band", "corner"],
+    about: "The band, or the square for the upper left or the upper right corner of a frame.",
+    of: ["band", "left-corner", "right-corner"],
     default: "band",
   }),
 };
@@ -35,9 +35,10 @@ const params: {
 /**
  * A border: it repeats from left to right only, and no motif crosses its top or bottom edge.
  *
- * With `piece: "corner"`, the same pattern (same seed, same layout) gives the square for the upper right corner of a
- * frame. Its left edge goes on from the right end of a band; its lower edge goes on into the same band mirrored about
- * the mitre: mirrored left to right, then turned a quarter clockwise. So a frame of n by m repeats closes.
+ * The same pattern (same seed, same layout) with `piece: "left-corner"` and `piece: "right-corner"` gives the squares for
+ * the upper corners of a frame, mitred: the band goes on into them and is mirrored about their diagonals. The sides of
+ * the frame are the band mirrored left to right and turned a quarter: clockwise for the right one, counterclockwise
+ * for the left one. The lower half is the upper one turned by half a turn. So a frame of n by m repeats closes.
  */
 export const border: RepeatFactory<typeof params> = defineRepeat({
   name: "sprigwright/border",

@@ -5,11 +5,11 @@ import { mmToUm } from "../units/length.ts";
 
 /** How far a length may be changed so that the repeat closes on whole µm, as most repeat types take it. */
 export const distortion: {
-  /** How far a length may be changed so that the repeat closes, as a share of it, 0 to 0.05. Default 0: a size that does not close is refused. */
+  /** How far sizes may be changed so that the repeat closes, as a share of them. 0 to 0.05; default 0: a size that does not close is refused. */
   readonly distortion: NumberParam;
 } = {
   distortion: number({
-    about: "How far a length may be changed so that the repeat closes, as a share of it.",
+    about: "How far sizes may be changed so that the repeat closes, as a share of them.",
     min: 0,
     max: 0.05,
     default: 0,

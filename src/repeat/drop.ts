@@ -6,9 +6,9 @@ import { defineRepeat, type RepeatFactory, unitSize } from "./define.ts";
 import { type Fraction, fraction, termsOf } from "./fraction.ts";
 
 const params: typeof unitSize & {
-  /** How much lower each column stands than the one before, as a part of the height: "1/2" to "4/5" in halves, thirds, quarters and fifths. */
+  /** How much lower each column stands than the one before, as a part of the height. "1/2" to "4/5", in halves, thirds, quarters and fifths. */
   readonly fraction: Param<Fraction, Fraction, false>;
-  /** How far the height may be changed so that the repeat closes, as a share of it, 0 to 0.05. Default 0: a height that does not close is refused. */
+  /** How far sizes may be changed so that the repeat closes, as a share of them. 0 to 0.05; default 0: a height that does not close is refused. */
   readonly distortion: NumberParam;
 } = {
   ...unitSize,

@@ -8,11 +8,11 @@ import { defineRepeat, type RepeatFactory } from "./define.ts";
 import { sixfold } from "./sixfold.ts";
 
 const params: {
-  /** From one unit to each of the six around it, 5 mm to 10 m. */
+  /** From one unit to each of the six around it. 5 mm to 10 m. */
   readonly width: Param<Length, number, false>;
-  /** From row to row, 5 mm to 10 m. Default: width · √3 / 2 to the nearest µm, which is a true hexagon; give it to land on whole pixels, and say how much `distortion` is fine. */
+  /** From row to row; width · √3 / 2 when it is left out. 5 mm to 10 m; default: that to the nearest µm, a true hexagon. Give it to land on whole pixels, and say how much `distortion` is fine. */
   readonly height: Param<Length, number | undefined, true>;
-  /** How far the lattice may be from a true hexagonal one beyond rounding to whole µm, as a share, 0 to 0.05. Default 0. */
+  /** How far sizes may be changed so that the repeat closes, as a share of them. 0 to 0.05; default 0: refused, but for the rounding to whole µm that no hexagonal lattice escapes. */
   readonly distortion: NumberParam;
 } = {
   width: length({ about: "From one unit to each of the six around it.", min: 5, max: 10_000 }),

@@ -7,11 +7,11 @@ import { closing, distortion } from "./closing.ts";
 
 /** Width and height of a unit that stands on its point, from tip to tip. */
 export const tipToTip: {
-  /** From the left tip of the unit to the right one, 5 mm to 10 m. */
+  /** From the left tip of the unit to the right one. 5 mm to 10 m. */
   readonly width: Param<Length, number, false>;
-  /** From the upper tip of the unit to the lower one, 5 mm to 10 m. */
+  /** From the upper tip of the unit to the lower one. 5 mm to 10 m. */
   readonly height: Param<Length, number, false>;
-  /** How far width and height may be changed so that they halve exactly, as a share, 0 to 0.05. Default 0: an odd number of µm is refused. */
+  /** How far sizes may be changed so that the repeat closes, as a share of them. 0 to 0.05; default 0: an odd number of µm is refused. */
   readonly distortion: NumberParam;
 } = {
   width: length({ about: "From the left tip of the unit to the right one.", min: 5, max: 10_000 }),

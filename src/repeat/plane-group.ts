@@ -34,15 +34,15 @@ const symbol = (): Param<PlaneGroupName, PlaneGroupSymbol, false> => {
 };
 
 const params: {
-  /** The plane group, by its IUCr symbol ("p1" to "p6mm") or a common short one ("pmm", "cmm", "p4m", "p6m"). */
+  /** The plane group, by its IUCr symbol or a common short one. "p1" to "p6mm"; "pmm", "cmm", "p4m", "p6m" … are known too. */
   readonly group: Param<PlaneGroupName, PlaneGroupSymbol, false>;
-  /** Width of the cell, 5 mm to 10 m. The unit that is drawn is a part of the cell. */
+  /** Width of the cell; the unit that is drawn is a part of it. 5 mm to 10 m. */
   readonly width: Param<Length, number, false>;
-  /** Height of the cell, 5 mm to 10 m. Square cells are as high as wide; in hexagonal ones rows stand width · √3 / 2 apart. Default: that, for them. */
+  /** Height of the cell. Square cells are as high as wide; in hexagonal ones rows stand width · √3 / 2 apart. 5 mm to 10 m; default: that, for them. */
   readonly height: Param<Length, number | undefined, true>;
-  /** How far right each row of cells stands from the one above, for "p1" and "p2" only, -10 m to 10 m. Default 0. */
+  /** How far right each row of cells stands from the one above, for p1 and p2 only. -10 m to 10 m; default 0. */
   readonly lean: LengthParam;
-  /** How far the cell may be changed so that it closes on whole µm, as a share, 0 to 0.05. Default 0: refused, but for the rounding that no hexagonal cell escapes. */
+  /** How far sizes may be changed so that the repeat closes, as a share of them. 0 to 0.05; default 0: refused, but for the rounding to whole µm that no hexagonal cell escapes. */
   readonly distortion: NumberParam;
 } = {
   group: symbol(),

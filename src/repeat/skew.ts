@@ -16,9 +16,9 @@ const LONGEST = 100_000_000;
 const SHORTEST = 5000;
 
 const params: {
-  /** From each unit to the next along a row: [right, down], each -10 m to 10 m. */
+  /** From each unit to the next along a row: [right, down]. Each -10 m to 10 m. */
   readonly a: Param<Move, readonly [number, number], false>;
-  /** From each unit to the next along a column: [right, down], each -10 m to 10 m. */
+  /** From each unit to the next along a column: [right, down]. Each -10 m to 10 m. */
   readonly b: Param<Move, readonly [number, number], false>;
 } = {
   a: move("From each unit to the next along a row: [right, down]."),

@@ -6,7 +6,7 @@ import { defineRepeat, type RepeatFactory, unitSize } from "./define.ts";
 
 type Axis = "across" | "down" | "both";
 const params: typeof unitSize & {
-  /** Which neighbours are turned half a turn: those beside it (across), above and below (down), or both, as on a chequerboard (the default). */
+  /** Which neighbours are turned half a turn: those beside it, above and below, or both, as on a chequerboard. Default both. */
   readonly axis: Param<Axis, Axis, true>;
 } = {
   ...unitSize,

@@ -46,7 +46,9 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
   if (typeof distortion !== "number" || !(distortion >= 0 && distortion <= 1))
     throw wrong(`its distortion is ${shown(distortion)}, not a share from 0 to 1`);
   if (border !== undefined && !isBorder(border, unit.height))
-    throw wrong("its border is not a margin that leaves some of the height, and a piece: band or corner");
+    throw wrong(
+      "its border is not a margin that leaves some of the height, and a piece: band, left-corner or right-corner",
+    );
   return Object.freeze({
     unit: Object.freeze({ width: unit.width, height: unit.height }),
     ...(region ? { region: Object.freeze(region.map(([x, y]) => Object.freeze([x, y] as const))) } : {}),
@@ -95,7 +97,7 @@ const isBorder = (border: Partial<Border>, height: number): boolean =>
   Number.isInteger(border?.margin) &&
   border.margin! >= 0 &&
   2 * border.margin! < height &&
-  ["band", "corner"].includes(border.piece!);
+  ["band", "left-corner", "right-corner"].includes(border.piece!);
 
 function isConvex(region: unknown): region is Region {
   if (!Array.isArray(region) || region.length < 3 || region.length > 12) return false;

@@ -2,7 +2,7 @@ import type { Arrangement, Lattice } from "../geometry/lattice.ts";
 import type { Placement } from "../layout/layout.ts";
 import type { Motif } from "../motif/motif.ts";
 import { deepFreeze } from "../params/canonical.ts";
-import { mitre } from "./corner.ts";
+import { mitre, type Side } from "./corner.ts";
 import { digestOf } from "./digest.ts";
 import { measure } from "./figures.ts";
 import { makeLayers } from "./layers.ts";
@@ -23,10 +23,10 @@ export function finishTile({ motifs, placements, arrangement, recipe }: Laid): T
   const stacked = motifs.map((motif) => stackShapes(motif, recipe.roles));
   const roles = recipe.roles.filter((role) => role !== "ground");
   const band = makeLayers(placements, stacked, arrangement, roles);
-  const corner = arrangement.border?.piece === "corner";
-  const lattice = corner ? square(arrangement.lattice.block.height) : arrangement.lattice;
+  const side = cornerOf(arrangement);
+  const lattice = side ? square(arrangement.lattice.block.height) : arrangement.lattice;
   const { block } = lattice;
-  const layers = Object.freeze(corner ? mitre(band, arrangement.lattice.block) : band);
+  const layers = Object.freeze(side ? mitre(band, arrangement.lattice.block, side) : band);
   const count = placements.length * arrangement.operations.length * cellsIn(arrangement.lattice);
   return Object.freeze({
     name: recipe.name,
@@ -40,6 +40,12 @@ export function finishTile({ motifs, placements, arrangement, recipe }: Laid): T
     recipe: deepFreeze(recipe),
     digest: digestOf(block, layers),
   });
+}
+
+/** Which corner of a frame a tile is, if it is one. */
+export function cornerOf({ border }: Arrangement): Side | undefined {
+  if (!border || border.piece === "band") return undefined;
+  return border.piece === "left-corner" ? "left" : "right";
 }
 
 const cellsIn = ({ a, b, block }: Lattice): number =>

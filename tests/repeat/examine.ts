@@ -3,7 +3,7 @@ import { buildTile, type RepeatUse } from "../../src/index.ts";
 import { arrangementOf } from "../../src/repeat/arrangement.ts";
 import { differing, type Picture, psnr, rolled } from "../flow/picture.ts";
 import { PIXEL } from "./every.ts";
-import { byLattice, clearance, harbour, picture, under } from "./field.ts";
+import { byLattice, clearance, harbour, over, picture, under } from "./field.ts";
 
 export interface Examined {
   /** Pixels that differ when the field is moved by a lattice vector. */
@@ -26,9 +26,12 @@ export async function examine(repeat: RepeatUse, seed: string): Promise<Examined
   const unlike = ([x, y]: readonly [number, number]): number => differing(block, rolledBy(block, x, y));
   let symmetry = Infinity;
   for (const operation of operations.slice(1)) {
-    symmetry = Math.min(symmetry, psnr(block, await picture(under(tile, operation))));
     const pixels = inPixels(block, operation);
     if (pixels) symmetry = Math.min(symmetry, psnr(block, pixels));
+    else {
+      const { image, times } = under(tile, operation);
+      symmetry = Math.min(symmetry, psnr(await picture(over(tile, times)), await picture(image)));
+    }
   }
   return {
     unlikeAtA: unlike(lattice.a),

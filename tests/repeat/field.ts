@@ -36,8 +36,8 @@ const inks = {
   star: "#22384d",
   leaf: "#5d8a6b",
 };
-const flower = blossom({ size: 15, roles: { marking: "ground", seed: "centre" } });
-const blade = leaf({ length: 11, roles: { vein: "ground", blade: "leaf" } });
+const flower = blossom({ size: 17, roles: { marking: "ground", seed: "centre" } });
+const blade = leaf({ length: 13, roles: { vein: "ground", blade: "leaf" } });
 
 export const harbour = (repeat: RepeatUse, seed: string): Pattern =>
   definePattern({
@@ -49,10 +49,10 @@ export const harbour = (repeat: RepeatUse, seed: string): Pattern =>
       flip: true,
       motifs: [
         { motif: flower, share: 1 },
-        { motif: scallop({ size: 10, roles: { scallop: "shell", rib: "ground", rim: "shell" } }), share: 1 },
-        { motif: star({ size: 7 }), share: 1 },
+        { motif: scallop({ size: 12, roles: { scallop: "shell", rib: "ground", rim: "shell" } }), share: 1 },
+        { motif: star({ size: 8 }), share: 1 },
         { motif: blade, share: 2 },
-        { motif: ring({ size: 3.5, roles: { core: "ground", ring: "centre" } }), share: 2 },
+        { motif: ring({ size: 4.5, roles: { core: "ground", ring: "centre" } }), share: 2 },
       ],
     }),
     colorways: { day: inks },
@@ -65,7 +65,7 @@ export const byHand = (
 ): Promise<Tile> =>
   buildTile(
     definePattern({
-      name: "by hand",
+      name: "by-hand",
       seed: "1",
       repeat,
       layout: placeAt({
@@ -135,10 +135,41 @@ export function byLattice(tile: Tile, arrangement: Arrangement): Tile {
   return { ...tile, block, lattice: { ...lattice, block }, layers };
 }
 
-/** A tile with everything on it under a matrix; it still repeats in its block when the matrix is a symmetry. */
-export const under = (tile: Tile, matrix: Matrix): Tile => ({
+/**
+ * A tile with everything on it under a symmetry of its lattice, and how many times over each shape then is on it.
+ *
+ * A turn by a sixth does not take blocks to blocks: what it makes of the moves by whole blocks is added, and then
+ * each shape is there as often as these are different moves.
+ */
+export function under(tile: Tile, matrix: Matrix): { readonly image: Tile; readonly times: number } {
+  const [a, b, c, d] = matrix;
+  const { width, height } = tile.block;
+  const moves = new Map<string, readonly [number, number]>();
+  for (const i of [0, 1])
+    for (const j of [0, 1]) {
+      const x = Math.round(i * a * width + j * c * height);
+      const y = Math.round(i * b * width + j * d * height);
+      moves.set(`${((x % width) + width) % width},${((y % height) + height) % height}`, [x, y]);
+    }
+  const layers = tile.layers.map(({ role, path }): Layer => {
+    const once = transformPath(path, matrix);
+    return {
+      role,
+      path: joinPaths([...moves.values()].map(([x, y]) => transformPath(once, [1, 0, 0, 1, x, y]))),
+    };
+  });
+  return { image: { ...tile, layers }, times: moves.size };
+}
+
+/** The same tile with every shape `times` over: soft edges come out harder. */
+export const over = (tile: Tile, times: number): Tile => ({
   ...tile,
-  layers: tile.layers.map(({ role, path }): Layer => ({ role, path: transformPath(path, matrix) })),
+  layers: tile.layers.map(
+    ({ role, path }): Layer => ({
+      role,
+      path: joinPaths(new Array<Path>(times).fill(path)),
+    }),
+  ),
 });
 
 /** The smallest distance of any two outlines of a tossed field, by jsts (mm). */

@@ -97,8 +97,8 @@ describe("a turnover", () => {
     const [, , , , e, f] = repeat.operations[1]!;
     // The middle of the unit goes to the middle of the neighbour.
     expect([e - W / 2 - W / 2, f - H / 2 - H / 2]).toEqual(turned);
-    expect(recurs(repeat, ...kept)).toBe(true);
-    expect(recurs(repeat, ...turned)).toBe(false);
+    expect(recurs(repeat, kept[0], kept[1])).toBe(true);
+    expect(recurs(repeat, turned[0], turned[1])).toBe(false);
   });
 
   it("both ways is a chequerboard, and what is meant when nothing is said", () => {

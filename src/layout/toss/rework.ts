@@ -8,6 +8,11 @@ import { type Stage, takeUp, tally } from "./stage.ts";
 
 /** Places worked over for each piece there is at the start. */
 const STEPS = 18;
+/**
+ * Most field cells read or written in all, about: a step costs as much as the field is fine, and with motifs of very
+ * unlike sizes the field is fine everywhere.
+ */
+const MOST_CELLS = 1.5e8;
 /** Poses tried at a cell. */
 const TRIES = 24;
 /** Spread asked for, see {@link Seeker.rounds}. */
@@ -33,7 +38,7 @@ export async function rework(stage: Stage, job: Job, from: number): Promise<void
   const { board, field } = stage;
   if (board.pieces.size === 0) return;
   const largest = stage.radius;
-  const steps = STEPS * board.pieces.size;
+  const steps = Math.min(STEPS * board.pieces.size, Math.ceil(MOST_CELLS / field.values.length));
   const before = field.values.slice();
   for (let step = 0; step < steps; step++) {
     const breathe = (): Promise<void> => job.step(from + ((1 - from) * step) / steps);

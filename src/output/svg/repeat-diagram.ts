@@ -1,4 +1,5 @@
 import type { Colorway } from "../../colorway/colorway.ts";
+import { cornerOf } from "../../tile/finish.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { copiesInBlock } from "../copies.ts";
 import { inksFor } from "../inks.ts";
@@ -43,7 +44,7 @@ export function repeatDiagram(tile: Tile, options: DiagramOptions = {}): string 
   const longer = Math.max(width, height);
   const [thin, size, margin] = [longer * 0.0022, longer * 0.03, longer * 0.075];
   const view = { x: -margin, y: -margin, width: width + 2 * margin, height: height + 2 * margin };
-  const isCorner = tile.arrangement.border?.piece === "corner";
+  const isCorner = cornerOf(tile.arrangement) !== undefined;
   const { centres, axes } = elementsShown(tile);
   const key =
     options.legend === false

@@ -1,3 +1,4 @@
+import { cornerOf } from "../../../tile/finish.ts";
 import type { Tile } from "../../../tile/tile.ts";
 import { mm } from "../path-data.ts";
 import type { LegendEntry } from "./legend.ts";
@@ -9,7 +10,7 @@ const TURNS = { 2: "half turn", 3: "third of a turn", 4: "quarter turn", 6: "six
 /** What the legend of a tile's diagram says: only what the diagram shows. */
 export function entriesFor(tile: Tile, thin: number, size: number): LegendEntry[] {
   const { width, height } = tile.block;
-  const isCorner = tile.arrangement.border?.piece === "corner";
+  const isCorner = cornerOf(tile.arrangement) !== undefined;
   const { centres, axes } = elementsShown(tile);
   const s = size * 0.42;
   const box = (x: number, y: number, color: string, stroke: number): string =>

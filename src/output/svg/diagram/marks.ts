@@ -1,5 +1,6 @@
 import type { Size, Vector } from "../../../geometry/lattice.ts";
 import { cellsInBlock } from "../../../geometry/lattice.ts";
+import { cornerOf } from "../../../tile/finish.ts";
 import type { Tile } from "../../../tile/tile.ts";
 import { type Axis, type Centre, elementsOf } from "./elements.ts";
 import { arrow, n, rotationSymbol } from "./symbols.ts";
@@ -23,8 +24,9 @@ export function elementsShown(tile: Tile): {
   readonly axes: readonly Axis[];
 } {
   const { width, height } = tile.block;
-  if (tile.arrangement.border?.piece === "corner")
-    return { centres: [], axes: [{ from: [0, height], to: [width, 0], glide: false }] };
+  const side = cornerOf(tile.arrangement);
+  if (side === "left") return { centres: [], axes: [{ from: [0, 0], to: [width, height], glide: false }] };
+  if (side === "right") return { centres: [], axes: [{ from: [0, height], to: [width, 0], glide: false }] };
   return elementsOf(tile.arrangement, tile.block);
 }
 
