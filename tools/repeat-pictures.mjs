@@ -33,10 +33,7 @@ for (const [name, { pattern, wide }] of Object.entries(plates)) {
   if (!wanted(name)) continue;
   const tile = await buildTile(pattern);
   write(name, await cloth(tile, pattern.colorways.cloth, { width: 1200, height: 600, wide }));
-  write(
-    `${name}-diagram`,
-    draw(repeatDiagram(tile, { colorway: pattern.colorways.cloth, numbers: true }), 960),
-  );
+  write(`${name}-diagram`, draw(repeatDiagram(tile, { colorway: pattern.colorways.cloth }), 720));
 }
 if (wanted("border")) await frame();
 if (wanted("plane-groups")) await sheet();
@@ -51,7 +48,7 @@ async function frame() {
       .replace(/^<svg[^>]*>|<\/svg>\n$|<title>.*<\/title>|<desc>.*<\/desc>/g, "")
       .replace(/ id="[^"]*"/g, "");
   const [w, h] = [edge.block.width / 1000, edge.block.height / 1000];
-  const [n, m] = [7, 3];
+  const [n, m] = [8, 3];
   const [W, H] = [n * w + 2 * h, m * w + 2 * h];
   const use = (id, matrix) => `<use href="#${id}" transform="matrix(${matrix.join(" ")})"/>`;
   const parts = [];
@@ -74,7 +71,7 @@ async function frame() {
   const ground = band.colorways.cloth.inks.ground;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${W} ${H}" width="${W}" height="${H}"><defs>${clip("band", w)}${clip("left", h)}${clip("right", h)}${group("band", inner(edge, band))}${group("left", inner(upperLeft, left))}${group("right", inner(upperRight, right))}</defs><rect width="${W}" height="${H}" fill="${ground}"/>${parts.join("")}</svg>`;
   write("border", draw(svg, 1200));
-  write("border-corner", draw(repeatDiagram(upperRight, { colorway: right.colorways.cloth }), 480));
+  write("border-corner", draw(repeatDiagram(upperRight, { colorway: right.colorways.cloth }), 720));
 }
 
 /** Seventeen swatches with their symbols. */

@@ -1,8 +1,7 @@
 import type { Colorway } from "../../colorway/colorway.ts";
 import { cornerOf } from "../../tile/finish.ts";
 import type { Tile } from "../../tile/tile.ts";
-import { copiesInBlock } from "../copies.ts";
-import { inksFor } from "../inks.ts";
+import { clothPicture } from "./diagram/cloth.ts";
 import { entriesFor } from "./diagram/entries.ts";
 import { legend } from "./diagram/legend.ts";
 import {
@@ -16,7 +15,7 @@ import {
   vectorMarks,
 } from "./diagram/marks.ts";
 import { escaped, n } from "./diagram/symbols.ts";
-import { mm, pathData } from "./path-data.ts";
+import { mm } from "./path-data.ts";
 
 /** What {@link repeatDiagram} may be told. */
 export interface DiagramOptions {
@@ -29,8 +28,6 @@ export interface DiagramOptions {
   /** Whether a legend stands below. Default true. */
   readonly legend?: boolean;
 }
-
-const GREYS = ["#d9d4ca", "#b9b4aa", "#8f8c86", "#6f6e6b", "#55565a", "#a8a296"];
 
 /**
  * How a tile repeats, as an SVG drawing: the unit in full colour on a pale cloth, the block, the lattice vectors, the
@@ -56,15 +53,24 @@ export function repeatDiagram(tile: Tile, options: DiagramOptions = {}): string 
   const rect = `x="${n(view.x)}" y="${n(view.y)}" width="${n(view.width)}" height="${n(view.height)}"`;
   const blockRect = `width="${mm(tile.block.width)}" height="${mm(tile.block.height)}"`;
   const unit = unitShape(tile);
+  // A corner stands alone, a border goes on to both sides, everything else all around.
+  const beside = isCorner ? 0 : Math.round(margin * 1000);
+  const above = tile.arrangement.border ? 0 : beside;
+  const seen = {
+    minX: -beside,
+    minY: -above,
+    maxX: tile.block.width + beside,
+    maxY: tile.block.height + above,
+  };
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${across}" height="${down}" viewBox="${box}" font-family="Helvetica, Arial, sans-serif" fill="${INK}">`,
     `<title>${escaped(`How ${tile.name} repeats`)}</title>`,
-    `<defs>${blockPicture(tile, options.colorway)}<clipPath id="view"><rect ${rect}/></clipPath><clipPath id="only-block"><rect ${blockRect}/></clipPath><clipPath id="unit"><path d="${unit}"/></clipPath></defs>`,
+    `<defs>${clothPicture(tile, options.colorway, seen)}<clipPath id="view"><rect ${rect}/></clipPath><clipPath id="unit"><path d="${unit}"/></clipPath></defs>`,
     `<rect x="${n(view.x)}" y="${n(view.y)}" width="${n(view.width)}" height="${n(view.height + key.height)}" fill="#fff"/>`,
-    `<g clip-path="url(#view)" opacity="0.4">${isCorner ? '<use href="#block"/>' : copies(tile)}</g>`,
+    `<g clip-path="url(#view)" opacity="${isCorner ? 0.75 : 0.4}"><use href="#cloth"/></g>`,
     isCorner
       ? ""
-      : `<g clip-path="url(#unit)">${copies(tile)}</g><path d="${unit}" fill="none" stroke="#fff" stroke-width="${n(thin * 4)}" stroke-opacity="0.8"/><path id="unit-outline" d="${unit}" fill="none" stroke="${PENCIL}" stroke-width="${n(thin * 1.4)}"/>`,
+      : `<g clip-path="url(#unit)"><use href="#cloth"/></g><path d="${unit}" fill="none" stroke="#fff" stroke-width="${n(thin * 4)}" stroke-opacity="0.8"/><path id="unit-outline" d="${unit}" fill="none" stroke="${PENCIL}" stroke-width="${n(thin * 1.4)}"/>`,
     `<rect id="block-outline" ${blockRect} fill="none" stroke="${INK}" stroke-width="${n(thin * 0.8)}"/>`,
     axisMarks(axes, thin),
     isCorner ? "" : vectorMarks(tile, thin, size, centres.length > 0 ? thin * 7 : 0),
@@ -75,23 +81,4 @@ export function repeatDiagram(tile: Tile, options: DiagramOptions = {}): string 
   ]
     .filter((line) => line !== "")
     .join("\n");
-}
-
-function blockPicture(tile: Tile, colorway: Colorway | undefined): string {
-  const inks = colorway
-    ? inksFor(tile, colorway)
-    : ["#f3f0ea", ...tile.layers.map((_, i) => GREYS[i % GREYS.length]!)];
-  const layers = tile.layers.map(
-    ({ path }, i) => `<path fill="${inks[i + 1]}" d="${pathData(copiesInBlock(path, tile.block))}"/>`,
-  );
-  const size = `width="${mm(tile.block.width)}" height="${mm(tile.block.height)}"`;
-  return `<g id="block" clip-path="url(#only-block)"><rect fill="${inks[0]}" ${size}/>${layers.join("")}</g>`;
-}
-
-/** The block and the eight around it. */
-function copies({ block: { width, height } }: Tile): string {
-  const offsets = [-1, 0, 1];
-  return offsets
-    .flatMap((j) => offsets.map((i) => `<use href="#block" x="${mm(i * width)}" y="${mm(j * height)}"/>`))
-    .join("");
 }

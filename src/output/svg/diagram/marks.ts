@@ -49,9 +49,14 @@ export function centreMarks(centres: readonly Centre[], thin: number): string {
 
 /**
  * The two lattice vectors, from the point of the lattice from where they lead out of the block least; from one each
- * where no single point keeps both near the block. `clear` is how far short of the points they stop (mm).
+ * where no single point keeps both near the block. A border has only the first. `clear` is how far short of the points they stop (mm).
  */
-export function vectorMarks({ lattice, block }: Tile, thin: number, size: number, clear: number): string {
+export function vectorMarks(
+  { lattice, block, arrangement }: Tile,
+  thin: number,
+  size: number,
+  clear: number,
+): string {
   const { a, b } = lattice;
   const from = points(lattice, block);
   const shared = startOf([a, b], from, block);
@@ -75,7 +80,7 @@ export function vectorMarks({ lattice, block }: Tile, thin: number, size: number
       `<text x="${n(tx)}" y="${n(ty)}" font-style="italic" font-weight="bold" text-anchor="middle" fill="${PENCIL}" stroke="#fff" stroke-width="${n(thin * 3)}" stroke-linejoin="round" paint-order="stroke">${name}</text>`,
     ].join("");
   };
-  return `<g id="vectors" font-size="${n(size * 1.15)}">${draw(a, "a")}${draw(b, "b")}</g>`;
+  return `<g id="vectors" font-size="${n(size * 1.15)}">${draw(a, "a")}${arrangement.border ? "" : draw(b, "b")}</g>`;
 }
 
 /** Lattice points in the block and on all its edges. */
