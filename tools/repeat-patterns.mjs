@@ -144,7 +144,7 @@ export const plates = {
       { ground: "#16324a", leaf: "#4f8f92", petal: "#f3e4c8", heart: "#e9a23b" },
       [
         at(s.blossom({ size: 30, petals: 8, notch: 0.2, roles: inlaid }), 0, 20),
-        at(s.sprig({ length: 56, nodes: 6, berries: 6, bend: -1, roles: twig }), 14, 57, -0.07),
+        at(s.sprig({ length: 50, nodes: 6, berries: 6, bend: -0.8, roles: twig }), 16.5, 60, -0.035),
         at(s.leaf({ length: 24, bend: 0.9, roles: green }), 23, 16, 0.1),
         at(s.blossom({ size: 20, petals: 6, notch: 0, roundness: 0.5, roles: inlaid }), 42, 62),
         at(s.star({ size: 8, points: 8, roles: { star: "heart" } }), 42, 84),

@@ -28,15 +28,26 @@ async function cloth(tile, colorway, { width, height, wide }) {
   return picture;
 }
 
+/** Repeats whose lattice is easier seen than said. */
+const diagrams = ["half-drop", "drop", "mirror", "ogee", "hexagonal"];
+
 mkdirSync(out, { recursive: true });
 for (const [name, { pattern, wide }] of Object.entries(plates)) {
   if (!wanted(name)) continue;
   const tile = await buildTile(pattern);
   write(name, await cloth(tile, pattern.colorways.cloth, { width: 1200, height: 600, wide }));
-  write(`${name}-diagram`, draw(repeatDiagram(tile, { colorway: pattern.colorways.cloth }), 720));
+  if (diagrams.includes(name)) diagram(`${name}-diagram`, tile, pattern);
 }
 if (wanted("border")) await frame();
 if (wanted("plane-groups")) await sheet();
+if (wanted("plane-group-diagram")) {
+  const pattern = groupPattern("p4gm", 0);
+  diagram("plane-group-diagram", await buildTile(pattern), pattern);
+}
+
+function diagram(name, tile, pattern) {
+  write(name, draw(repeatDiagram(tile, { colorway: pattern.colorways.cloth }), 720));
+}
 
 /** A table napkin: four corners, and bands that are the upper one mirrored about the mitres. */
 async function frame() {
@@ -71,7 +82,7 @@ async function frame() {
   const ground = band.colorways.cloth.inks.ground;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${W} ${H}" width="${W}" height="${H}"><defs>${clip("band", w)}${clip("left", h)}${clip("right", h)}${group("band", inner(edge, band))}${group("left", inner(upperLeft, left))}${group("right", inner(upperRight, right))}</defs><rect width="${W}" height="${H}" fill="${ground}"/>${parts.join("")}</svg>`;
   write("border", draw(svg, 1200));
-  write("border-corner", draw(repeatDiagram(upperRight, { colorway: right.colorways.cloth }), 720));
+  diagram("border-corner", upperRight, right);
 }
 
 /** Seventeen swatches with their symbols. */

@@ -16,8 +16,8 @@ export const SCALES = { min: 0.05, max: 20 } as const;
  * Block, lattice and operations are scaled exactly, or not at all: coordinates are whole micrometres, so a factor
  * that would leave a fraction of one is refused, and the nearest that do not are named. Every motif is then drawn
  * anew at its new size and rounded to whole µm once, so seams and mirror images stay exact; a distance between two
- * motifs is off by at most 3 µm. `figures`, `digest` and `recipe` are those of the new tile: the recipe records the
- * factor, so that a kit builds the same tile from it.
+ * motifs is off by a few µm, from rounding. `figures`, `digest` and `recipe` are those of the new tile: the recipe
+ * records the factor, so that a kit builds the same tile from it.
  *
  * @throws SprigwrightError `number-range` outside 0.05 to 20; `inexact-scale` with the nearest exact factors;
  * `scaled-before` for a tile that was scaled already, since its motifs were rounded: scale the one it came from
