@@ -5,7 +5,7 @@ import { definePattern, dot, halfBrick, toss } from "sprigwright";
 import { readArtwork } from "sprigwright/artwork";
 
 const { icons } = createRequire(import.meta.url)("@iconify-json/fluent-emoji-flat/icons.json");
-// A dozen fills of five drawings become five roles: as many inks as a small print run carries.
+// A dozen fills become five roles.
 const roles = {
   ...{ "#00a6ed": "sea", "#0074ba": "deep", "#533566": "deep", "#1c1c1c": "deep", "#212121": "deep", "#ca0b4a": "deep" },
   ...{ "#ffffff": "foam", "#d3d3d3": "foam", "#9b9b9b": "sand", "#a7a8b7": "sand", "#fcd53f": "sand" },
@@ -17,11 +17,12 @@ const drawing = (name: string, size: number) =>
 export default definePattern({
   name: "harbour-fleet",
   subject: "harbour",
-  seed: "quay-8",
+  seed: "quay-2",
   repeat: halfBrick({ width: "8in", height: "6.4in" }),
   layout: toss({
     gap: 2.6,
     direction: "one-way",
+    flip: true,
     motifs: [
       { motif: drawing("sailboat", 44), share: 2 },
       { motif: drawing("ring-buoy", 25), share: 2 },
@@ -33,7 +34,7 @@ export default definePattern({
     ],
   }),
   colorways: {
-    regatta: { ground: "#f4ecdd", sea: "#3d8fb0", deep: "#1d3c57", foam: "#fffdf6", sand: "#e5b45c", buoy: "#d9583f" },
+    regatta: { ground: "#ecdfc6", sea: "#3d8fb0", deep: "#1d3c57", foam: "#fffdf6", sand: "#e5b45c", buoy: "#d9583f" },
     night: { ground: "#15283a", sea: "#3f7f96", deep: "#0b1622", foam: "#efe6d2", sand: "#c99a4b", buoy: "#d2563f" },
   },
 });

@@ -5,6 +5,7 @@ export type { Finding, Report } from "./check/finding.ts";
 export { type InspectOptions, inspect, type Surface } from "./check/inspect.ts";
 export { sayFinding } from "./check/wording.ts";
 export type { Colorway } from "./colorway/colorway.ts";
+export { colorwayFor } from "./colorway/colorway-for.ts";
 export { contrast } from "./colorway/contrast.ts";
 export { type ErrorParts, SprigwrightError } from "./errors/error.ts";
 export type { Arrangement, Border, Lattice, Size, Vector } from "./geometry/lattice.ts";

@@ -1,6 +1,7 @@
 import type { Colorway } from "../colorway/colorway.ts";
 import { badInput, outOfRange, pieceFailed, shown, unknownName, wrongType } from "../errors/catalogue.ts";
 import { isRecord } from "../params/compound.ts";
+import { checkTile } from "../tile/check-tile.ts";
 import type { Tile } from "../tile/tile.ts";
 import type { CheckPiece, Inspected } from "./check.ts";
 import { everyRoleInked } from "./every-role-inked.ts";
@@ -37,6 +38,7 @@ export const builtInChecks: readonly CheckPiece[] = /* @__PURE__ */ Object.freez
  * @throws SprigwrightError `unknown-surface`, `number-range` for options that make no sense
  */
 export function inspect(tile: Tile, options: InspectOptions = {}): Report {
+  checkTile(tile, "inspect > tile");
   const { surface = "fabric", checks = [] } = options;
   if (!Object.hasOwn(DPI, surface))
     throw unknownName("inspect > surface", "surface", surface, Object.keys(DPI));

@@ -10,7 +10,7 @@ export const wholePixels: CheckPiece = defineCheck({
       .filter((side) => !isWholePixels(tile.block[side], dpi))
       .map((side) => ({
         rule: "whole-pixels",
-        severity: "warning" as const,
+        severity: "fault" as const,
         measured: Math.round(pixelsAt(tile.block[side], dpi) * 1000) / 1000,
         limit: "a whole number",
         unit: `px ${side === "width" ? "across" : "down"} at ${dpi} dpi`,

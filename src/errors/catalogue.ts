@@ -83,7 +83,7 @@ export const notWholePixels = (
     code: "not-whole-pixels",
     where,
     what: `a block of ${size.width / 1000} x ${size.height / 1000} mm is not a whole number of pixels at ${dpi} dpi`,
-    fix: `nearest sizes that are: ${nearest.join("; ")}; or ask for a width in pixels instead of a dpi`,
+    fix: `nearest sizes that are: ${nearest.join("; ")}; or ask rasterize for a width in pixels; SVG and field views do not need whole pixels`,
   });
 
 export const motifTooLarge = (where: string, what: string, fix: string): SprigwrightError =>

@@ -33,7 +33,7 @@ export function reviveAs(
 
 function reviveUse(value: Use, pieces: ReadonlyMap<string, Piece>, where: string): Use {
   const piece = pieces.get(value.use);
-  if (!piece) throw unknownName(where, "piece", value.use, [...pieces.keys()]);
+  if (!piece) throw unknownPiece(where, value.use, [...pieces.keys()]);
   const known = piece.kind === "motif" ? KEYS.motif : KEYS.other;
   for (const key of Object.keys(value))
     if (!known.includes(key)) throw unknownName(`${where} > ${key}`, "key", key, known);
@@ -60,4 +60,19 @@ function reviveUse(value: Use, pieces: ReadonlyMap<string, Piece>, where: string
         );
     }
   });
+}
+
+/** The library's plugins that have a door of their own, by namespace: the way in is said when a recipe needs one. */
+const DOORS: Readonly<Record<string, string>> = { artwork: "artworkPlugin", lettering: "letteringPlugin" };
+
+function unknownPiece(where: string, use: string, known: readonly string[]): Error {
+  const space = use.slice(0, use.indexOf("/"));
+  if (!Object.hasOwn(DOORS, space)) return unknownName(where, "piece", use, known);
+  const plugin = DOORS[space]!;
+  return badInput(
+    "unknown-piece",
+    where,
+    `this kit does not have "${use}"`,
+    `import { ${plugin} } from "sprigwright/${space}" and build with createKit({ plugins: [${plugin}()] })`,
+  );
 }

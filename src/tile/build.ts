@@ -1,4 +1,4 @@
-import { pieceFailed, unknownName } from "../errors/catalogue.ts";
+import { pieceFailed, unknownName, wrongType } from "../errors/catalogue.ts";
 import { SprigwrightError, within } from "../errors/error.ts";
 import type { Arrangement } from "../geometry/lattice.ts";
 import type { DrawnMotif, LayoutPiece, LayoutTools, Placement } from "../layout/layout.ts";
@@ -6,6 +6,7 @@ import { shortName } from "../motif/define.ts";
 import { drawMotif } from "../motif/draw.ts";
 import type { Motif, MotifPiece, MotifUse } from "../motif/motif.ts";
 import { canonicalJson } from "../params/canonical.ts";
+import { isRecord } from "../params/compound.ts";
 import { definitionOf } from "../params/use.ts";
 import type { RepeatPiece } from "../repeat/repeat.ts";
 import { exactMath } from "../seed/math.ts";
@@ -27,6 +28,8 @@ import type { Tile } from "./tile.ts";
  * @throws SprigwrightError that names the pattern and the piece; the signal's reason when called off
  */
 export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<Tile> {
+  if (!isRecord(pattern) || typeof pattern.seed !== "string")
+    throw wrongType("buildTile > pattern", pattern, "a pattern: what definePattern or kit.read gives");
   const random = createRandom(pattern.seed);
   const { motifs, draw } = motifStore(random);
   const repeat = definitionOf<RepeatPiece>(pattern.repeat, `${pattern.name} > repeat`);

@@ -40,11 +40,11 @@ describe("inspect", () => {
 
   it("whole pixels: finds the side that is not, and offers the nearest that are", async () => {
     const report = inspect(await tileOf(160, "4.8in"));
-    expect(report.ok).toBe(true);
+    expect(report.ok).toBe(false);
     expect(report.findings).toEqual([
       {
         rule: "whole-pixels",
-        severity: "warning",
+        severity: "fault",
         measured: 944.882,
         limit: "a whole number",
         unit: "px across at 150 dpi",

@@ -53,7 +53,10 @@ describe("the packed package, installed in an empty folder,", () => {
     const [{ files }] = JSON.parse(listed) as [{ files: { path: string }[] }];
     const odd = files
       .map(({ path }) => path)
-      .filter((path) => !/^(dist\/.*\.(js|d\.ts)|[A-Z]+(\.md)?|package\.json)$/.test(path));
+      .filter(
+        (path) =>
+          !/^(dist\/.*\.(js|d\.ts)|docs\/\w+\.md|examples\/.*\.ts|[A-Z]+(\.md)?|package\.json)$/.test(path),
+      );
     expect(odd).toEqual([]);
     expect(files.map(({ path }) => path)).toEqual(
       expect.arrayContaining(["LICENSE", "README.md", "CHANGELOG.md"]),

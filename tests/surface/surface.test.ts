@@ -16,7 +16,7 @@ const names = (door: object): string => Object.keys(door).sort().join(" ");
 describe("the doors", () => {
   it("sprigwright", () => {
     expect(names(root)).toMatchInlineSnapshot(
-      `"SprigwrightError VERSION areaOf berry blossom border brick buildTile contrast createKit defineCheck defineLayout defineMotif definePattern definePlugin defineRepeat diamond dot drop fitTo halfBrick halfDrop hexagonal inspect joinPaths leaf mirror movePath ogee ogeeCurve param pen placeAt placing planeGroup rasterize recipeOf repeatDiagram ring sayFinding scaleTile scallop set skew sprig star straight straightEquivalent toSvg toss transformPath turnover unitOutline"`,
+      `"SprigwrightError VERSION areaOf berry blossom border brick buildTile colorwayFor contrast createKit defineCheck defineLayout defineMotif definePattern definePlugin defineRepeat diamond dot drop fitTo halfBrick halfDrop hexagonal inspect joinPaths leaf mirror movePath ogee ogeeCurve param pen placeAt placing planeGroup rasterize recipeOf repeatDiagram ring sayFinding scaleTile scallop set skew sprig star straight straightEquivalent toSvg toss transformPath turnover unitOutline"`,
     );
   });
 

@@ -16,7 +16,9 @@ export function describeParams(schema: JsonSchema, style: Style, width: number, 
       "",
       `${pad}${style.name(name)}  ${[range, fallback].filter(Boolean).join("; ")}`,
       `${pad}  ${style.quiet(hang(String(param["description"] ?? ""), indent + 2, width))}`,
-      ...(inner["properties"] ? describeParams(inner, style, width, indent + 2) : []),
+      ...(inner["properties"] && inner["x-piece"] === undefined
+        ? describeParams(inner, style, width, indent + 2)
+        : []),
     ];
   });
 }
@@ -51,6 +53,7 @@ function rangeOf(param: JsonSchema): string {
     return `${type === "integer" ? "whole number, " : ""}${String(minimum)} to ${String(maximum)}${unit}`;
   if (type === "boolean") return "true | false";
   if (type === "string") return `text of at most ${String(maxLength)} characters`;
+  if (param["x-piece"] === "motif") return "what a motif's factory gives, such as leaf({ length: 18 })";
   if (type === "array") return `list of ${String(minItems)} to ${String(maxItems)}`;
   return "";
 }

@@ -1,6 +1,7 @@
 import type { Colorway } from "../../colorway/colorway.ts";
 import { badInput } from "../../errors/catalogue.ts";
 import { within } from "../../errors/error.ts";
+import { checkTile } from "../../tile/check-tile.ts";
 import { stepper } from "../../tile/steps.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { inksFor } from "../inks.ts";
@@ -46,6 +47,7 @@ const ROWS = 64;
  * `too-many-roles`, `motif-too-large`; and the reason of `signal` when it is aborted
  */
 export async function rasterize(tile: Tile, options: RasterizeOptions, rows: number = ROWS): Promise<Raster> {
+  checkTile(tile, "rasterize > tile");
   const where = `${tile.name} > rasterize`;
   const { grid, across, down } = planRaster(tile.block, options, where);
   const drawn = ["ground", ...tile.layers.map((layer) => layer.role)];
