@@ -1,4 +1,5 @@
 import paper from "paper/dist/paper-core.js";
+import { badInput } from "../errors/catalogue.ts";
 import {
   evenOddRings,
   intersectRings,
@@ -9,6 +10,7 @@ import {
   subtractRings,
   uniteRings,
 } from "./clip.ts";
+import { countCrossings } from "./crossings.ts";
 import { flatten, type Ring, ringArea } from "./flatten.ts";
 import { reversePath } from "./matrix.ts";
 import { areaOf, CURVE, eachContour, emptyPath, joinPaths, type Path } from "./path.ts";
@@ -37,26 +39,32 @@ function paperScope(): paper.PaperScope {
 /**
  * The union of paths: no contour crosses itself or another, outer contours positive, holes negative.
  * Béziers are kept. The result's area is held against a polygon engine's; where they disagree, the polygons
- * (within 2 µm) are returned instead, so a wrong outline is never passed on.
+ * (within 2 µm) are returned instead. What it can miss is a fault smaller than 1 µm times the outline's length.
  */
 export function unite(paths: readonly Path[]): Path {
   const all = joinPaths(paths);
   if (all.contours.length === 0) return emptyPath;
   const rings = roundRings(flatten(all, CHECK_TOLERANCE));
+  const crossings = crossingsOf(rings);
   const wanted = uniteRings(rings);
   // Nothing overlaps when the union has the same contours: keep the author's own points.
   if (sameAreas(rings, wanted, 1)) return all;
   if (sameAreas(rings, wanted, -1)) return reversePath(all);
-  return checked(() => fromPaper(toPaper(all).unite(undefined as never, { insert: false })), wanted, rings);
+  return checked(
+    () => fromPaper(toPaper(all).unite(undefined as never, { insert: false })),
+    wanted,
+    crossings,
+  );
 }
 
 /** What `path` covers when it is filled even-odd, as a united path; Béziers kept, checked like {@link unite}. */
 export function evenOdd(path: Path): Path {
   if (path.contours.length === 0) return emptyPath;
   const rings = flatten(path, CHECK_TOLERANCE);
+  const crossings = crossingsOf(rings);
   const wanted = evenOddRings(rings);
   const whole = toPaper(path, "evenodd");
-  return checked(() => fromPaper(whole.unite(undefined as never, { insert: false })), wanted, rings);
+  return checked(() => fromPaper(whole.unite(undefined as never, { insert: false })), wanted, crossings);
 }
 
 /** `path` without what `cut` covers; Béziers kept, checked like {@link unite}. Both must be united already. */
@@ -67,21 +75,36 @@ export function subtract(path: Path, cut: Path): Path {
   const shared = ringsArea(intersectRings(before, away));
   // What two paths share along a common side is rounding: a tenth of a µm all along it, say.
   if (shared <= DUST + 0.1 * Math.min(ringsPerimeter(before), ringsPerimeter(away))) return path;
+  const crossings = crossingsOf([...before, ...away]);
   const wanted = subtractRings(before, away);
-  return checked(() => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })), wanted, before);
+  return checked(() => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })), wanted, crossings);
 }
 
 /**
  * More crossings than this, and the Bézier engine is not asked: its time grows with their square, and a drawing that
- * crosses itself thousands of times is a scribble or an attack.
+ * crosses itself thousands of times is a scribble.
  */
-const MOST_CROSSINGS = 4000;
+const MOST_FOR_CURVES = 1500;
 
-const corners = (rings: readonly Ring[]): number => rings.reduce((sum, ring) => sum + ring.length / 2, 0);
+/** More crossings than this are refused: the polygon engine would take seconds and more. */
+const MOST_CROSSINGS = 100_000;
 
-/** The Bézier engine's path where the polygon engine agrees with it; `given` is what both were asked about. */
-function checked(work: () => Path, wanted: readonly Ring[], given: readonly Ring[]): Path {
-  if (corners(wanted) - corners(given) > MOST_CROSSINGS) return pathOfRings(wanted);
+/** How often what was given crosses itself. @throws SprigwrightError `too-many-crossings` */
+function crossingsOf(given: readonly Ring[]): number {
+  const crossings = countCrossings(given, MOST_CROSSINGS);
+  if (crossings > MOST_CROSSINGS)
+    throw badInput(
+      "too-many-crossings",
+      "outline",
+      `its lines cross each other more than ${MOST_CROSSINGS} times`,
+      "simplify the drawing: unite or remove lines that lie over each other",
+    );
+  return crossings;
+}
+
+/** The Bézier engine's path where the polygon engine agrees with it, and where the crossings are few. */
+function checked(work: () => Path, wanted: readonly Ring[], crossings: number): Path {
+  if (!(crossings <= MOST_FOR_CURVES)) return pathOfRings(wanted);
   const path = work();
   return agrees(ringsArea(flatten(path, CHECK_TOLERANCE)), wanted) ? path : pathOfRings(wanted);
 }

@@ -8,10 +8,12 @@ import type { Motif, Shape } from "../motif/motif.ts";
 export function stackShapes(motif: Motif, roles: readonly string[]): Shape[] {
   const rank = new Map(roles.map((role, i) => [role, i]));
   const { shapes } = motif;
-  return shapes.map((shape, i) => {
+  return shapes.flatMap((shape, i) => {
     let { path } = shape;
     for (const above of shapes.slice(i + 1))
       if (rank.get(above.role)! < rank.get(shape.role)!) path = subtract(path, above.path);
-    return path === shape.path ? shape : { role: shape.role, path };
+    if (path === shape.path) return [shape];
+    // What is covered altogether is gone: an empty path has no place in the order of a layer.
+    return path.contours.length === 0 ? [] : [{ role: shape.role, path }];
   });
 }
