@@ -1,5 +1,7 @@
 import * as opentype from "opentype.js";
 import { badInput, wrongType } from "../../errors/catalogue.ts";
+import { SprigwrightError } from "../../errors/error.ts";
+import { sfntOfWoff } from "./woff.ts";
 
 interface Point {
   readonly x: number;
@@ -52,12 +54,21 @@ export function loadFont(bytes: Uint8Array): Font {
     throw wrongType("font", bytes, "the bytes of a font file (a Uint8Array)");
   refuseFormats(bytes);
   const parse = opentype.parse ?? opentype.default?.parse;
-  let font: opentype.Font;
-  try {
-    const { buffer, byteOffset, byteLength } = bytes;
-    font = parse!((buffer as ArrayBuffer).slice(byteOffset, byteOffset + byteLength));
+  return orBad(() => {
+    const sfnt = tagOf(bytes) === "wOFF" ? sfntOfWoff(bytes, LARGEST) : bytes;
+    const { buffer, byteOffset, byteLength } = sfnt;
+    const font = parse!((buffer as ArrayBuffer).slice(byteOffset, byteOffset + byteLength));
     font.charToGlyph("a");
+    return fontOf(font);
+  });
+}
+
+/** A font's parts are read when they are asked for, so a broken one may show at any call. */
+function orBad<T>(read: () => T): T {
+  try {
+    return read();
   } catch (cause) {
+    if (cause instanceof SprigwrightError) throw cause;
     const said = cause instanceof Error ? cause.message.split("\n")[0]!.slice(0, 120) : "it cannot be parsed";
     throw badInput(
       "bad-font",
@@ -67,7 +78,6 @@ export function loadFont(bytes: Uint8Array): Font {
       cause,
     );
   }
-  return fontOf(font);
 }
 
 function fontOf(font: opentype.Font): Font {
@@ -75,24 +85,28 @@ function fontOf(font: opentype.Font): Font {
   return Object.freeze({
     family: font.getEnglishName("fontFamily") ?? "unnamed",
     unitsPerEm: font.unitsPerEm,
-    glyph(character: string): Glyph | undefined {
-      const glyph = font.charToGlyph(character);
-      // Glyph 0 is the box that stands for a missing character.
-      if (glyph.index === 0) return undefined;
-      return { index: glyph.index, advance: glyph.advanceWidth ?? 0, commands: glyph.path.commands };
-    },
-    kerning(left: Glyph, right: Glyph): number {
-      if (tables.length > 0) return font.position.getKerningValue(tables, left.index, right.index);
-      return font.kerningPairs[`${left.index},${right.index}`] ?? 0;
-    },
+    glyph: (character: string): Glyph | undefined =>
+      orBad(() => {
+        const glyph = font.charToGlyph(character);
+        // Glyph 0 is the box that stands for a missing character.
+        if (glyph.index === 0) return undefined;
+        return { index: glyph.index, advance: glyph.advanceWidth ?? 0, commands: glyph.path.commands };
+      }),
+    kerning: (left: Glyph, right: Glyph): number =>
+      orBad(() => {
+        if (tables.length > 0) return font.position.getKerningValue(tables, left.index, right.index);
+        return font.kerningPairs[`${left.index},${right.index}`] ?? 0;
+      }),
   });
 }
+
+const tagOf = (bytes: Uint8Array): string => String.fromCharCode(...bytes.subarray(0, 4));
 
 function refuseFormats(bytes: Uint8Array): void {
   const refuse = (code: string, what: string, fix: string): never => {
     throw badInput(code, "font", what, fix);
   };
-  const tag = String.fromCharCode(...bytes.subarray(0, 4));
+  const tag = tagOf(bytes);
   if (bytes.length > LARGEST)
     refuse("font-too-large", `the font has ${bytes.length} bytes`, `give at most ${LARGEST}`);
   if (tag === "wOF2")
