@@ -25,18 +25,26 @@ export class SprigwrightError extends Error {
   readonly fix: string;
 
   constructor(parts: ErrorParts) {
-    const where = onOneLine(parts.where);
+    const where = onOneLine(plain(parts.where));
+    const [what, fix] = [plain(parts.what), plain(parts.fix)];
     super(
-      `${where}: ${parts.what}\n  fix: ${parts.fix} [${parts.code}]`,
+      `${where}: ${what}\n  fix: ${fix} [${parts.code}]`,
       parts.cause === undefined ? undefined : { cause: parts.cause },
     );
     this.name = "SprigwrightError";
     this.code = parts.code;
     this.where = where;
-    this.what = parts.what;
-    this.fix = parts.fix;
+    this.what = what;
+    this.fix = fix;
   }
 }
+
+/** Messages quote names from outside: what would steer a terminal or turn text round is spelled out. */
+const plain = (text: string): string =>
+  text.replace(
+    /(?![\n\t])[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu,
+    (sign) => `\\u{${sign.codePointAt(0)!.toString(16)}}`,
+  );
 
 /** A place may hold names from outside: it stays one line of at most 400 characters. */
 const onOneLine = (where: string): string =>

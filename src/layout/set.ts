@@ -1,4 +1,5 @@
 import { badInput, motifTooLarge } from "../errors/catalogue.ts";
+import { placing, transformPath } from "../geometry/matrix.ts";
 import { boxOf } from "../geometry/path.ts";
 import { inRegion } from "../geometry/region.ts";
 import type { MotifUse } from "../motif/motif.ts";
@@ -72,7 +73,7 @@ export const set: LayoutFactory<typeof params> = defineLayout({
     const { columns, rows } = options;
     const { unit, region } = tools.arrangement;
     const drawn = options.motifs.map((use) => tools.draw(use));
-    if (!options.overlap) checkSizes(drawn.flat(), unit.width / columns, unit.height / rows);
+    if (!options.overlap) checkSizes(drawn.flat(), options.turns, unit.width / columns, unit.height / rows);
     checkStagger(options.stagger, rows);
     const placements: Placement[] = [];
     for (let row = 0; row < rows; row++)
@@ -99,19 +100,21 @@ export const set: LayoutFactory<typeof params> = defineLayout({
 
 function checkSizes(
   drawn: readonly ReturnType<LayoutTools["draw"]>[number][],
+  turns: readonly number[],
   width: number,
   height: number,
 ): void {
-  for (const { motif } of drawn) {
-    const box = boxOf(motif.outline);
-    const [w, h] = [(box.maxX - box.minX) / 1000, (box.maxY - box.minY) / 1000];
-    if (w * h > (width / 1000) * (height / 1000) || Math.min(w, h) > Math.max(width, height) / 1000)
-      throw motifTooLarge(
-        `set > motifs > ${motif.name}`,
-        `it is ${w} x ${h} mm, its place only ${width / 1000} x ${height / 1000} mm`,
-        "draw it smaller, set fewer columns or rows, enlarge the repeat, or say overlap: true",
-      );
-  }
+  for (const { motif } of drawn)
+    for (const turn of turns) {
+      const box = boxOf(transformPath(motif.outline, placing(0, 0, turn)));
+      const [w, h] = [box.maxX - box.minX, box.maxY - box.minY];
+      if (w > width || h > height)
+        throw motifTooLarge(
+          `set > motifs > ${motif.name}`,
+          `it is ${w / 1000} x ${h / 1000} mm${turn === 0 ? "" : ` when turned by ${turn}`}, its place only ${width / 1000} x ${height / 1000} mm`,
+          "draw it smaller, set fewer columns or rows, enlarge the repeat, or say overlap: true",
+        );
+    }
 }
 
 function checkStagger(stagger: number, rows: number): void {

@@ -10,6 +10,9 @@ export interface Shape {
   readonly path: Path;
 }
 
+/** Most roles of a pattern, the ground included: an index picture names two of them in each pixel. */
+export const MOST_ROLES = 64;
+
 /** A drawn motif. */
 export interface Motif {
   /** The piece that drew it, with a number where it was drawn in several variants. */

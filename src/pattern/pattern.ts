@@ -1,9 +1,9 @@
 import type { Colorway } from "../colorway/colorway.ts";
 import { readColorways } from "../colorway/read.ts";
-import { missingOption, unknownName, wrongType } from "../errors/catalogue.ts";
+import { badInput, missingOption, unknownName, wrongType } from "../errors/catalogue.ts";
 import { within } from "../errors/error.ts";
 import type { LayoutPiece, LayoutUse } from "../layout/layout.ts";
-import type { MotifUse } from "../motif/motif.ts";
+import { MOST_ROLES, type MotifUse } from "../motif/motif.ts";
 import { isRecord } from "../params/compound.ts";
 import { definitionOf, isUse, type PieceInfo, type PieceKind, type Use } from "../params/use.ts";
 import type { RepeatUse } from "../repeat/repeat.ts";
@@ -71,6 +71,13 @@ export function readPattern(input: unknown): Pattern {
     checkUse(repeat, "repeat", "halfDrop({ width: 160, height: 120 })");
     checkUse(layout, "layout", "toss({ motifs: [...] })");
     const roles = readRoles(input["roles"], rolesOf(layout));
+    if (roles.length > MOST_ROLES)
+      throw badInput(
+        "too-many-roles",
+        "layout",
+        `its motifs fill ${roles.length - 1} roles`,
+        `let parts share roles: at most ${MOST_ROLES - 1} beside the ground`,
+      );
     const colorways = readColorways(input["colorways"], roles, "colorways");
     checkScale(scale, "scale");
     const scaling = scale === 1 ? {} : { scale };

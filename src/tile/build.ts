@@ -67,7 +67,9 @@ function motifStore(random: Random): { motifs: Motif[]; draw: (use: MotifUse) =>
     drawn.set(piece, own);
     const known = own.get(key);
     if (known) return known;
-    const fresh = drawMotif(use, random.fork(`motif ${key}`)).map((motif) => ({
+    // Not by its roles: a part that is recoloured keeps its shape.
+    const { roles: _, ...drawing } = use;
+    const fresh = drawMotif(use, random.fork(`motif ${canonicalJson(drawing)}`)).map((motif) => ({
       index: motifs.push(motif) - 1,
       motif,
     }));

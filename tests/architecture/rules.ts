@@ -136,7 +136,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   seedrandom: /^seed\//,
   "@noble/hashes": /^tile\//,
   culori: /^colorway\/|^motif\/artwork\//,
-  fflate: /^output\//,
+  fflate: /^output\/|^motif\/lettering\//,
   "@xmldom/xmldom": /^motif\/artwork\//,
   "svg-pathdata": /^motif\/artwork\//,
   "opentype.js": /^motif\/lettering\//,

@@ -114,3 +114,9 @@ describe("the catalogue", () => {
     );
   });
 });
+
+it("spells out what would steer a terminal or turn text round", () => {
+  const parts = { code: "x", where: "a > \u001b[2Jb", what: "it is \u202etxt\u009b", fix: "do\u0007" };
+  const error = new SprigwrightError(parts);
+  expect(error.message).toBe("a > \\u{1b}[2Jb: it is \\u{202e}txt\\u{9b}\n  fix: do\\u{7} [x]");
+});

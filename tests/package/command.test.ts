@@ -23,7 +23,7 @@ const run = (words: readonly string[], cwd = elsewhere) =>
 const LONG = `
 import { definePattern, leaf, straight, toss } from "sprigwright";
 export default definePattern({
-  name: "long", seed: "s", repeat: straight({ width: 900, height: 900 }),
+  name: "long", seed: "s", repeat: straight({ width: "36in", height: "36in" }),
   layout: toss({ gap: 1, motifs: [{ motif: leaf({ length: 9 }) }] }),
   colorways: { a: { ground: "#fff", blade: "#345", vein: "#fff" } },
 });`;

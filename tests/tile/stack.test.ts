@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { ellipse } from "../../src/geometry/shapes.ts";
 import { placeAt } from "../../src/layout/place-at.ts";
 import { defineMotif } from "../../src/motif/define.ts";
+import { leaf } from "../../src/motif/primitives/index.ts";
 import { toSvg } from "../../src/output/svg/to-svg.ts";
 import { definePattern } from "../../src/pattern/pattern.ts";
 import { straight } from "../../src/repeat/straight.ts";
@@ -67,4 +68,45 @@ describe("stacking", () => {
     for (let i = 0; i < wrong.length; i += 4) if (wrong[i + 2] === 255 && wrong[i] === 0) wrong[i] = 255;
     expect(changed(plain, wrong)).toBeGreaterThan(1000);
   });
+});
+
+it("does not depend on the order of placing where a part is covered altogether", async () => {
+  const hidden = defineMotif({
+    name: "test/hidden",
+    about: "A part that the pattern's order hides.",
+    params: {},
+    parts: ["under", "over"],
+    draw: () => ({ under: ellipse(0, 0, 2), over: ellipse(0, 0, 3) }),
+  });
+  const digest = async (backwards: boolean): Promise<string> => {
+    const places = Array.from({ length: 12 }, (_, i) => ({
+      motif: hidden(),
+      x: 3 + i * 3,
+      y: 5 + ((i * 7) % 30),
+    }));
+    const pattern = definePattern({
+      name: "hidden",
+      seed: "s",
+      repeat: straight({ width: 40, height: 40 }),
+      layout: placeAt({ places: backwards ? places.reverse() : places }),
+      roles: ["over", "under"],
+      colorways: { plain: { ground: "#fff", under: "#111", over: "#222" } },
+    });
+    return (await buildTile(pattern)).digest;
+  };
+  expect(await digest(true)).toBe(await digest(false));
+});
+
+it("keeps a motif's shape when a part of it is given another role", async () => {
+  const build = async (role: "blade" | "moss") => {
+    const pattern = definePattern({
+      name: "recoloured",
+      seed: "s",
+      repeat: straight({ width: 40, height: 40 }),
+      layout: placeAt({ places: [{ motif: leaf({ vary: 0.8, roles: { blade: role } }), x: 20, y: 20 }] }),
+      colorways: { plain: { ground: "#fff", [role]: "#111", vein: "#222" } } as never,
+    });
+    return (await buildTile(pattern)).layers.map(({ path }) => [...path.points]);
+  };
+  expect(await build("moss")).toEqual(await build("blade"));
 });

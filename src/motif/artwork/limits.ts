@@ -1,4 +1,5 @@
 import { badInput } from "../../errors/catalogue.ts";
+import { MOST_ROLES } from "../motif.ts";
 
 /** What a drawing may take, so that a file from a stranger cannot hold a program up. */
 export const LIMITS = {
@@ -12,8 +13,8 @@ export const LIMITS = {
   points: 200_000,
   /** Characters of attributes read, counting what `use` repeats. */
   text: 10_000_000,
-  /** Different roles. */
-  roles: 64,
+  /** Different roles: as many as a pattern has beside its ground. */
+  roles: (MOST_ROLES - 1) as number,
 } as const;
 
 /** Counts what a drawing takes and stops it at the limits. */

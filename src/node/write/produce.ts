@@ -1,7 +1,9 @@
 import { join } from "node:path";
+import { planRaster } from "../../output/png/options.ts";
 import { type Raster, rasterize } from "../../output/png/rasterize.ts";
 import { toSvg } from "../../output/svg/to-svg.ts";
 import type { Pattern } from "../../pattern/pattern.ts";
+import { arrangementOf } from "../../repeat/arrangement.ts";
 import { buildTile } from "../../tile/build.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { FIELD_WIDTH, fieldRepeats } from "./field-view.ts";
@@ -29,6 +31,9 @@ export async function produce(
   const { dpi, kinds, signal } = plan;
   const report = (stage: WriteProgress["stage"], from: number, to: number) => (done: number) =>
     plan.onProgress({ stage, done: from + (to - from) * done });
+  // The dpi is held against the block before anything is laid out, which takes long.
+  if (kinds.has("png") && pattern.scale === undefined)
+    planRaster(arrangementOf(pattern.repeat).lattice.block, { dpi }, `${pattern.name} > rasterize`);
   const tile = await buildTile(pattern, { signal, onProgress: report("tile", BEGIN.tile, BEGIN.print) });
   const print = kinds.has("png")
     ? await rasterize(tile, { dpi, signal, onProgress: report("raster", BEGIN.print, BEGIN.field) })

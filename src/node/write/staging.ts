@@ -39,7 +39,7 @@ export async function openStaging(folder: string): Promise<Staging> {
       for (const name of names) await orFail(join(folder, name), () => refuseFolder(join(target, name)));
       for (const name of names)
         await orFail(join(folder, name), () => rename(join(hidden, name), join(target, name)));
-      await rmdir(hidden);
+      await rmdir(hidden).catch(() => {}); // everything is in its place: an empty folder left over is no failure
     },
     discard: async () => {
       await rm(hidden, { recursive: true, force: true });

@@ -15,8 +15,8 @@ export interface WrittenPattern extends Production {
  * `<name>-<colorway>.svg`, `<name>-<colorway>-<dpi>dpi.png`, `<name>-<colorway>-field.png` and `recipe.json`.
  *
  * The same pattern gives the same bytes. Files of the same names are replaced, others are left alone. They are
- * written out of sight and take their places together at the end: after an error, or when called off, the folder is
- * as it was.
+ * written out of sight and moved to their places at the end, each in one step: no file is ever half written, and after
+ * an error before that, or when called off, the folder is as it was.
  *
  * @throws SprigwrightError `unwritable-folder` before any work, `write-failed`, `unknown-colorway`,
  * `not-whole-pixels` when a PNG is asked for at a dpi that the block does not fit; and what `buildTile` throws

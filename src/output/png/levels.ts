@@ -1,4 +1,5 @@
-import { MIX_COUNT, MOST_ROLES, solid } from "./mix.ts";
+import { MOST_ROLES } from "../../motif/motif.ts";
+import { MIX_COUNT, solid } from "./mix.ts";
 
 /** A palette without colours: each entry is a role, or a step of the way from one role to another. */
 export interface Levels {

@@ -1,11 +1,10 @@
+import { MOST_ROLES } from "../../motif/motif.ts";
+
 /**
  * What one pixel shows, before any colour, packed in 20 bits: two role numbers of 6 bits, the smaller first,
  * and in the low 8 bits the share of the second, 1 to 254 of 255. A pixel of one role has it twice and share 0.
  */
 export type Mix = number;
-
-/** Most roles that a mix can name, the ground included. */
-export const MOST_ROLES = 64;
 
 /** One more than the largest mix. */
 export const MIX_COUNT: number = MOST_ROLES * MOST_ROLES * 256;

@@ -1,9 +1,10 @@
+import { MOST_ROLES } from "../../motif/motif.ts";
 import { addSides } from "./accumulate.ts";
 import { clearBand, createBand, eachRun } from "./band.ts";
 import { paintLayer } from "./compose.ts";
 import type { Edges } from "./edges.ts";
 import type { Grid } from "./grid.ts";
-import { type Mix, MOST_ROLES, pairOf } from "./mix.ts";
+import { type Mix, pairOf } from "./mix.ts";
 import { createRuns, type Runs } from "./runs.ts";
 
 /** A painted block. */

@@ -1,6 +1,7 @@
 import type { Colorway } from "../../colorway/colorway.ts";
 import { badInput } from "../../errors/catalogue.ts";
 import { within } from "../../errors/error.ts";
+import { MOST_ROLES } from "../../motif/motif.ts";
 import { checkTile } from "../../tile/check-tile.ts";
 import { stepper } from "../../tile/steps.ts";
 import type { Tile } from "../../tile/tile.ts";
@@ -10,7 +11,7 @@ import { collectEdges } from "./edges.ts";
 import { encode } from "./encode.ts";
 import { headerBytes } from "./header.ts";
 import { shareLevels } from "./levels.ts";
-import { MOST_ROLES } from "./mix.ts";
+
 import { noteChunks } from "./notes.ts";
 import { effectiveDpi, planRaster, type RasterizeOptions } from "./options.ts";
 import { paletteBytes } from "./palette.ts";

@@ -4,7 +4,7 @@
 import Coordinate from "jsts/org/locationtech/jts/geom/Coordinate.js";
 import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.js";
-import { flatten } from "../../../src/geometry/flatten.ts";
+import { flatten, ringArea } from "../../../src/geometry/flatten.ts";
 import type { Arrangement } from "../../../src/geometry/lattice.ts";
 import { placing, transformPath } from "../../../src/geometry/matrix.ts";
 import { boxOf, type Path } from "../../../src/geometry/path.ts";
@@ -18,12 +18,17 @@ interface Placed {
   readonly name: string;
 }
 
+/** Every outer contour as a polygon; holes count as filled. */
 function place(name: string, path: Path): Placed {
-  const [ring] = flatten(path, 0.5);
-  const corners = [];
-  for (let i = 0; i < ring!.length; i += 2) corners.push(new Coordinate(ring![i]!, ring![i + 1]!));
-  corners.push(corners[0]);
-  return { polygon: factory.createPolygon(factory.createLinearRing(corners)), box: boxOf(path), name };
+  const polygons = flatten(path, 0.5)
+    .filter((ring) => ringArea(ring) > 0)
+    .map((ring) => {
+      const corners = [];
+      for (let i = 0; i < ring.length; i += 2) corners.push(new Coordinate(ring[i]!, ring[i + 1]!));
+      corners.push(corners[0]);
+      return factory.createPolygon(factory.createLinearRing(corners));
+    });
+  return { polygon: factory.createMultiPolygon(polygons), box: boxOf(path), name };
 }
 
 const apart = (p: Placed["box"], q: Placed["box"]): number =>
