@@ -14,7 +14,15 @@ export { areaOf, joinPaths, type Path } from "./geometry/path.ts";
 export { type Pen, pen } from "./geometry/pen.ts";
 export type { Region } from "./geometry/region.ts";
 export { defineLayout, type LayoutDefinition, type LayoutFactory } from "./layout/define.ts";
-export type { DrawnMotif, LayoutPiece, LayoutTools, LayoutUse, Placement } from "./layout/layout.ts";
+export type {
+  DrawnMotif,
+  LaidOut,
+  LayoutPiece,
+  LayoutTools,
+  LayoutUse,
+  Placement,
+  Standing,
+} from "./layout/layout.ts";
 export { placeAt } from "./layout/place-at.ts";
 export { set } from "./layout/set.ts";
 export { toss } from "./layout/toss.ts";

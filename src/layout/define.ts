@@ -3,7 +3,7 @@ import { shortName } from "../motif/define.ts";
 import { isRecord, readParams } from "../params/compound.ts";
 import type { ParamSpec, ParamsIn, ParamsOut } from "../params/param.ts";
 import { bindUse } from "../params/use.ts";
-import type { LayoutPiece, LayoutTools, LayoutUse, Placement, WithRoles } from "./layout.ts";
+import type { LaidOut, LayoutPiece, LayoutTools, LayoutUse, WithRoles } from "./layout.ts";
 
 /** What `defineLayout` is given. */
 export interface LayoutDefinition<S extends ParamSpec> {
@@ -16,10 +16,7 @@ export interface LayoutDefinition<S extends ParamSpec> {
    * Says where motifs go within the unit. A pure function of its parameters and tools.
    * It may be async, and should then await `tools.step` so that it can be called off.
    */
-  readonly place: (
-    params: ParamsOut<S>,
-    tools: LayoutTools,
-  ) => readonly Placement[] | Promise<readonly Placement[]>;
+  readonly place: (params: ParamsOut<S>, tools: LayoutTools) => LaidOut | Promise<LaidOut>;
 }
 
 /** Puts a layout to use; the roles of the motifs in its options are known to the types. */

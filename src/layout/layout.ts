@@ -27,22 +27,41 @@ export interface DrawnMotif {
   readonly motif: Motif;
 }
 
+/** A motif that stands where it is when a layout comes to be worked out. */
+export interface Standing {
+  readonly placement: Placement;
+  readonly motif: Motif;
+}
+
 /** What a layout gets besides its parameters. */
 export interface LayoutTools {
   /** Lattice and operations that the placements will be repeated under (µm). */
   readonly arrangement: Arrangement;
   /** The drawings of a motif, one for each variant; the same use gives the same drawings. */
   readonly draw: (use: MotifUse) => readonly DrawnMotif[];
+  /** Motifs of earlier layouts of the same pattern: they stay where they are, and this layout keeps clear of them. */
+  readonly standing: readonly Standing[];
+  /** Motifs of this layout that its user holds: they stand as they are, under their ids, and count for their shares. */
+  readonly held: readonly Placement[];
   readonly random: Random;
   readonly math: ExactMath;
   /** To be awaited now and then: reports progress (0 to 1) and throws when the work was called off. */
   readonly step: (done: number) => Promise<void>;
 }
 
+/** What a layout returns: placements, or placements and the gap that it promises between any two of them. */
+export type LaidOut =
+  | readonly Placement[]
+  | {
+      readonly placements: readonly Placement[];
+      /** Least distance (µm) between the outlines of any two motifs, copies included, that the layout promises. */
+      readonly gap: number;
+    };
+
 /** A layout piece: see {@link defineLayout}. */
 export interface LayoutPiece extends PieceInfo<ParamSpec> {
   readonly kind: "layout";
-  readonly place: (params: never, tools: LayoutTools) => readonly Placement[] | Promise<readonly Placement[]>;
+  readonly place: (params: never, tools: LayoutTools) => LaidOut | Promise<LaidOut>;
 }
 
 declare const roleType: unique symbol;

@@ -42,6 +42,8 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
     {
       arrangement,
       draw,
+      standing: [],
+      held: [],
       random: random.fork("layout"),
       math: exactMath,
       step,
@@ -98,7 +100,8 @@ async function layOut(
       });
     throw pieceFailed(`${pattern.name} > ${where}`, cause);
   }
-  return checkPlacements(placed, motifs.length, `${pattern.name} > ${where}`);
+  const list = isRecord(placed) ? placed["placements"] : placed;
+  return checkPlacements(list, motifs.length, `${pattern.name} > ${where}`);
 }
 
 function arrange(repeat: RepeatPiece, pattern: TilePlan): Arrangement {

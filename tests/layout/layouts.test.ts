@@ -189,6 +189,6 @@ describe("a layout of one's own", () => {
       colorways: { plain: { ground: "white" } },
     });
     await expect(buildTile(pattern)).rejects.toThrow('there is no role "pebble"');
-    expect(given).toEqual(["arrangement", "draw", "math", "random", "step"]);
+    expect(given).toEqual(["arrangement", "draw", "held", "math", "random", "standing", "step"]);
   });
 });

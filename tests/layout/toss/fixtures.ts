@@ -119,6 +119,8 @@ export function tools(seed: string, arrangement: Arrangement): LayoutTools {
   return {
     arrangement,
     draw: () => [],
+    standing: [],
+    held: [],
     random: createRandom(seed),
     math: exactMath,
     step: () => Promise.resolve(),
