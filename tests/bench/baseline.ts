@@ -31,10 +31,11 @@ export function darts(
   gap: number,
   tries: number,
   random: Random,
-): { count: number; coverage: number } {
+): { count: number; coverage: number; shapes: readonly Path[] } {
   const bucket = 20_000;
   const across = Math.ceil(side / bucket);
   const grid = new Map<number, { polygon: unknown; box: ReturnType<typeof boxOf> }[]>();
+  const shapes: Path[] = [];
   let area = 0;
   let count = 0;
   const cellsOf = (box: ReturnType<typeof boxOf>, reach: number, visit: (key: number) => void): void => {
@@ -76,6 +77,7 @@ export function darts(
           grid.get(key)!.push(entry);
         });
       }
+    shapes.push(shape);
     area += areaOf(path) * scale * scale;
     count++;
     return true;
@@ -87,5 +89,5 @@ export function darts(
       open = missed < tries;
     }
   }
-  return { count, coverage: area / (side * side) };
+  return { count, coverage: area / (side * side), shapes };
 }

@@ -4,6 +4,7 @@ import { blankOutline, type Outline, outlineOfRings, silhouetteOf } from "../../
 import { type Circle, enclosingCircle } from "../../geometry/reach.ts";
 import type { DrawnMotif } from "../layout.ts";
 import type { TossEntry } from "./options.ts";
+import { rimOf } from "./rim.ts";
 import { spotsOf } from "./spots.ts";
 import { closeTexture, type Texture, textureOf } from "./texture.ts";
 
@@ -38,6 +39,10 @@ export interface Body {
   /** How far any part lies from the centre of the first disc. */
   readonly reach: number;
   readonly texture: Texture;
+  /** The texture with its bays open, for pushing. */
+  readonly grid: Texture;
+  /** Points on the outline, see {@link rimOf}. */
+  readonly rim: Float64Array;
 }
 
 /** Prepares every drawing of every entry; `bodies[entry]` lists those of one. */
@@ -69,6 +74,8 @@ function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number): Body {
     circle,
     spots,
     reach,
+    grid: textureOf(outlineOfRings(silhouetteOf(drawn.motif.outline, circle.r / 300)), circle, 64, 1.35),
+    rim: rimOf(outline, circle),
     texture: closeTexture(texture, circle.r * BAY),
   };
 }

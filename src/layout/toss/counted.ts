@@ -1,14 +1,17 @@
 import { badInput } from "../../errors/catalogue.ts";
-import { packEvenly } from "./evenly.ts";
-import { filledStage, type Job } from "./job.ts";
+import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
+import { packTightly } from "./evenly.ts";
+import { filledStage } from "./filled.ts";
+import type { Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
 import { apportion } from "./shares.ts";
 import type { Stage } from "./stage.ts";
+import { widen } from "./widen.ts";
 
 /** Halvings of the range in which the gap is sought. */
-const HALVINGS = 8;
-/** Fresh attempts at the least gap before the number is refused. */
-const ATTEMPTS = 3;
+const HALVINGS = 6;
+/** How hard the least gap is tried, in turn, before the number is refused. */
+const EFFORTS: readonly Effort[] = [LIGHTLY, EVENLY, TIGHTLY];
 
 /**
  * Exactly `count` motifs in the proportion of the shares, at the widest gap (from `gap` µm up) at which they fit.
@@ -16,14 +19,14 @@ const ATTEMPTS = 3;
  */
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
   const bands = bandQuotas(job.classes, apportion(count, job.shares));
-  const attempt = async (wide: number, stream: string, done: number): Promise<Stage | undefined> => {
-    const stage = await filledStage(job, { gap: wide, stream, bands, done });
+  const attempt = async (wide: number, effort: Effort, done: number): Promise<Stage | undefined> => {
+    const stage = await filledStage(job, { gap: wide, stream: "count", effort, bands, done });
     return stage.board.pieces.size === count ? stage : undefined;
   };
   let best: Stage | undefined;
-  for (let k = 0; k < ATTEMPTS && !best; k++) best = await attempt(gap, `count-${k}`, 0.1);
+  for (const effort of EFFORTS) best ??= await attempt(gap, effort, 0.1);
   if (!best) {
-    const fit = (await packEvenly(job, gap, 1)).board.pieces.size;
+    const fit = (await packTightly(job, gap, 1)).board.pieces.size;
     throw badInput(
       "count-too-large",
       "toss > count",
@@ -36,11 +39,12 @@ export async function packCounted(job: Job, gap: number, count: number): Promise
   let high = gap + 1.2 * Math.sqrt((width * height) / count);
   for (let k = 0; k < HALVINGS; k++) {
     const middle = Math.round((low + high) / 2);
-    const stage = await attempt(middle, "count", 0.1 + (0.7 * (k + 1)) / HALVINGS);
+    const stage = await attempt(middle, LIGHTLY, 0.1 + (0.6 * (k + 1)) / HALVINGS);
     if (stage) {
       best = stage;
       low = middle;
     } else high = middle;
   }
+  await widen(best, job, low, () => job.step(0.8));
   return best;
 }

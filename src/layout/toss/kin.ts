@@ -31,9 +31,37 @@ export function spreads(spread: number, shares: readonly number[]): number[] {
   return shares.map((share) => spread * Math.min(1, 1.25 * (1 - share / sum)));
 }
 
+/** Least distance of centres of two of one entry, as a share of the larger radius, for the entry's spread. */
+export const nestOf = (spread: number): number => NEST * Math.min(1, 1.2 * spread);
+
+/** Least distance (µm) of the centres of two of one entry. */
+export function spacingOf(stage: Stage, entry: number, spread: number): number {
+  const { width, height } = stage.arrangement.unit;
+  return spread * SPACING * Math.sqrt((width * height) / (stage.used[entry]! + 1));
+}
+
+/** Whether a copy of the entry has its centre within `reach` µm of (x, y). */
+export function isNearKin(stage: Stage, entry: number, x: number, y: number, reach: number): boolean {
+  if (reach <= 0) return false;
+  for (const copy of stage.board.copiesOf(entry)) {
+    const dx = copy.cx - x;
+    if (dx >= reach || dx <= -reach) continue;
+    const dy = copy.cy - y;
+    if (dx * dx + dy * dy < reach * reach) return true;
+  }
+  return false;
+}
+
+/** How far a body's centre, at the given scale, lies from its first disc. */
+export function offsetOf({ circle, spots }: Body, scale: number): number {
+  const ox = circle.x - spots[0]!;
+  const oy = circle.y - spots[1]!;
+  return Math.sqrt(ox * ox + oy * oy) * scale;
+}
+
 /**
- * The kin of a body of at most the given scale whose first disc lies on (x, y); undefined when one of them is too
- * near however the body is turned. `full` is the entry's spread, of which the share `part` is asked for now.
+ * The kin of a body of at most the given scale whose first disc lies on (x, y). `full` is the entry's spread, of
+ * which the share `part` is asked for now.
  */
 export function kinAround(
   stage: Stage,
@@ -43,16 +71,11 @@ export function kinAround(
   y: number,
   full: number,
   part: number,
-): Kin | undefined {
+): Kin {
   const spread = full * part;
-  const { width, height } = stage.arrangement.unit;
-  const spacing = spread * SPACING * Math.sqrt((width * height) / (stage.used[body.entry]! + 1));
-  const { circle, spots } = body;
-  const ox = circle.x - spots[0]!;
-  const oy = circle.y - spots[1]!;
-  const offset = Math.sqrt(ox * ox + oy * oy) * scale;
-  const r = circle.r * scale;
-  const never = Math.max(0, spacing - offset);
+  const spacing = spacingOf(stage, body.entry, spread);
+  const offset = offsetOf(body, scale);
+  const r = body.circle.r * scale;
   const far = offset + Math.max(spacing, stage.radius + r + nearness(stage, spread, r, r));
   const copies: Copy[] = [];
   if (full > 0)
@@ -60,12 +83,10 @@ export function kinAround(
       const dx = copy.cx - x;
       if (dx > far || dx < -far) continue;
       const dy = copy.cy - y;
-      const apart = dx * dx + dy * dy;
-      if (apart < never * never) return undefined;
       const reach = offset + Math.max(spacing, copy.r + r + nearness(stage, spread, r, copy.r));
-      if (apart < reach * reach) copies.push(copy);
+      if (dx * dx + dy * dy < reach * reach) copies.push(copy);
     }
-  return { copies, spread, spacing, nest: NEST * Math.min(1, 1.2 * full) };
+  return { copies, spread, spacing, nest: nestOf(full) };
 }
 
 /** Clear distance that two of one kind should keep. */

@@ -4,23 +4,22 @@ import type { Piece } from "./board.ts";
 import { type Body, bodiesOf } from "./body.ts";
 import { findClash } from "./check.ts";
 import { packCounted } from "./counted.ts";
-import { ease } from "./ease.ts";
-import { packEvenly } from "./evenly.ts";
+import { EVENLY, LIGHTLY } from "./effort.ts";
+import { packEvenly, packTightly } from "./evenly.ts";
 import { type Job, jobFor } from "./job.ts";
 import type { TossOptions } from "./options.ts";
 import { planClasses } from "./plan.ts";
-import { rework } from "./rework.ts";
 import type { Stage } from "./stage.ts";
 import { refuseTooLarge } from "./too-large.ts";
+import { widen } from "./widen.ts";
 
 export type { Density, Direction, TossEntry, TossOptions } from "./options.ts";
 
 /** How much an airy toss widens the gap, as a share of the motifs' mean radius. */
 const AIR = 0.45;
 
-/** Progress at which a packed toss begins to be worked over, and any other to be eased apart. */
-const REWORK_FROM = 0.3;
-const EASE_FROM = 0.8;
+/** Progress at which an airy toss begins to be pushed apart. */
+const WIDEN_FROM = 0.7;
 
 /**
  * Scatters motifs over the unit so that no two drawn outlines, copies under the lattice and the operations
@@ -56,17 +55,12 @@ async function packedStage(
   bodies: readonly (readonly Body[])[],
   gap: number,
 ): Promise<Stage> {
-  if (options.count === undefined && options.density === "packed") {
-    const stage = await packEvenly(job, gap, REWORK_FROM);
-    await rework(stage, job, REWORK_FROM);
-    return stage;
-  }
-  const airy = options.density === "airy" ? airFor(options, bodies, gap) : 0;
-  const stage =
-    options.count === undefined
-      ? await packEvenly(job, gap + airy, EASE_FROM)
-      : await packCounted(job, gap, options.count);
-  await ease(stage, job, EASE_FROM, 1);
+  if (options.count !== undefined) return packCounted(job, gap, options.count);
+  if (options.density === "packed") return packTightly(job, gap, 1);
+  if (options.density === "even") return packEvenly(job, gap, EVENLY, 1);
+  const wide = gap + airFor(options, bodies, gap);
+  const stage = await packEvenly(job, wide, LIGHTLY, WIDEN_FROM);
+  await widen(stage, job, wide, () => job.step(WIDEN_FROM));
   return stage;
 }
 

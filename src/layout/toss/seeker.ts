@@ -1,20 +1,23 @@
 import { inRegion } from "../../geometry/region.ts";
 import type { Random } from "../../seed/random.ts";
 import type { Patch } from "./field.ts";
+import { offsetOf } from "./kin.ts";
 import type { Band } from "./plan.ts";
 import type { Stage } from "./stage.ts";
 
 /** Cells looked at for each one chosen. The tightest of them keeps the wide places free; the roomiest strews. */
-const CHOICE = 6;
+const CHOICE = 4;
 
 /** Cells of a seeker are this share of its smallest radius wide, or a cell of the field if that is wider. */
-const STRIDE = 4;
+const STRIDE = 2.5;
 
 /** A band with the cells where its first disc may still find room. */
 export interface Seeker {
   readonly band: Band;
   /** What the field must hold at a cell for the smallest first disc. */
   readonly need: number;
+  /** How far a body's centre may lie from its first disc (µm). */
+  readonly slack: number;
   /** Where the cells are taken from, and every how manyth on either axis. */
   readonly area: Patch;
   readonly stride: number;
@@ -53,6 +56,7 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], p
   const seeker = {
     band,
     need: need + gap - 0.7 * stride * cell,
+    slack: Math.max(...band.bodies.map((body) => offsetOf(body, band.high))),
     area,
     stride,
     cells,
@@ -78,16 +82,26 @@ export function listCells({ field, arrangement: { region } }: Stage, seeker: See
   seeker.live = live;
 }
 
-/** Index of a cell with room, by chance but rather a tight one, or a roomy one; -1 when there is none left. */
-export function pickCell(stage: Stage, seeker: Seeker, random: Random, tight: boolean): number {
+/**
+ * Index of a cell with room, by chance but rather a tight one, or a roomy one; -1 when there is none left. Cells
+ * that `shut` says no to are struck off on the way.
+ */
+export function pickCell(
+  stage: Stage,
+  seeker: Seeker,
+  random: Random,
+  tight: boolean,
+  shut: (cell: number) => boolean,
+): number {
   const { values } = stage.field;
   const { cells, need } = seeker;
   let best = -1;
   let most = -Infinity;
   for (let k = 0; k < CHOICE && seeker.live > 0; ) {
     const index = random.below(seeker.live);
-    const value = values[cells[index]!]!;
-    if (value < need) {
+    const cell = cells[index]!;
+    const value = values[cell]!;
+    if (value < need || shut(cell)) {
       dropCell(seeker, index);
       if (best === seeker.live) best = index; // the last cell moved into the gap
       continue;

@@ -80,11 +80,9 @@ export function setDown(stage: Stage, pose: Pose, outline: Outline): Piece {
 
 /** Takes a piece up, and paints anew what it had covered. */
 export function takeUp(stage: Stage, piece: Piece): void {
-  const { board, field } = stage;
-  board.remove(piece);
+  stage.board.remove(piece);
   tally(stage, piece, -1);
-  for (const copy of piece.copies)
-    repaint(stage, patchAround(field, copy.cx, copy.cy, copy.r + field.cap + piece.body.extra));
+  repaintAround(stage, piece);
 }
 
 /** Puts a piece that was taken up back where it was. */
@@ -92,6 +90,58 @@ export function putBack(stage: Stage, piece: Piece): void {
   stage.board.restore(piece);
   for (const copy of piece.copies) paint(stage.field, copy);
   tally(stage, piece, 1);
+}
+
+/** More pieces than this share of all that moved: the field is painted anew as a whole. */
+const MANY = 0.1;
+
+/**
+ * Takes pieces up and sets others down in one go, if `fit` says of each pose, after the poses before it are down, that
+ * it is clear by giving its outline. Returns whether that went; otherwise nothing changes.
+ */
+export function exchange(
+  stage: Stage,
+  gone: readonly Piece[],
+  poses: readonly Pose[],
+  fit: (pose: Pose) => Outline | undefined,
+): boolean {
+  const { board, field } = stage;
+  for (const piece of gone) {
+    board.remove(piece);
+    tally(stage, piece, -1);
+  }
+  const fresh: Piece[] = [];
+  for (const pose of poses) {
+    const outline = fit(pose);
+    if (!outline) {
+      for (const piece of fresh) {
+        board.remove(piece);
+        tally(stage, piece, -1);
+      }
+      for (const piece of gone) {
+        board.restore(piece);
+        tally(stage, piece, 1);
+      }
+      return false;
+    }
+    const piece = board.add(pose, outline);
+    tally(stage, piece, 1);
+    fresh.push(piece);
+  }
+  if (gone.length > MANY * board.pieces.size) {
+    field.values.set(field.ground);
+    for (const { copies } of board.pieces) for (const copy of copies) paint(field, copy);
+  } else {
+    for (const piece of gone) repaintAround(stage, piece);
+    for (const { copies } of fresh) for (const copy of copies) paint(field, copy);
+  }
+  return true;
+}
+
+function repaintAround(stage: Stage, { copies, body }: Piece): void {
+  const { field } = stage;
+  for (const copy of copies)
+    repaint(stage, patchAround(field, copy.cx, copy.cy, copy.r + field.cap + body.extra));
 }
 
 /** Keeps the counts in step with a piece that came (1) or went (-1). */

@@ -1,4 +1,4 @@
-import { contains, pointSideSquared } from "../../geometry/distance.ts";
+import { pointSideSquared } from "../../geometry/distance.ts";
 import type { Outline } from "../../geometry/outline.ts";
 import type { Circle } from "../../geometry/reach.ts";
 
@@ -19,29 +19,67 @@ export interface Texture {
   readonly values: Float32Array;
 }
 
-/** Samples the distance to an outline around its enclosing circle. */
-export function textureOf(outline: Outline, circle: Circle): Texture {
-  const pitch = (4 * circle.r) / (SIDE - 1);
-  const left = circle.x - 2 * circle.r;
-  const top = circle.y - 2 * circle.r;
-  const values = new Float32Array(SIDE * SIDE);
-  const { points, rings } = outline;
-  for (let row = 0; row < SIDE; row++)
-    for (let column = 0; column < SIDE; column++) {
-      const x = left + column * pitch;
-      const y = top + row * pitch;
-      let best = Infinity;
-      for (let r = 0; r + 1 < rings.length; r++) {
-        const last = rings[r + 1]! * 2 - 2;
-        for (let i = rings[r]! * 2; i < last; i += 2) {
-          const d = pointSideSquared(x, y, points[i]!, points[i + 1]!, points[i + 2]!, points[i + 3]!);
-          if (d < best) best = d;
-        }
-      }
-      const distance = Math.sqrt(best);
-      values[row * SIDE + column] = contains(outline, x, y) ? -distance : distance;
+/**
+ * Samples the distance to an outline at `side` x `side` points of a square that reaches `reach` radii from the centre
+ * of the enclosing circle.
+ */
+export function textureOf(outline: Outline, circle: Circle, side: number = SIDE, reach = 2): Texture {
+  const pitch = (2 * reach * circle.r) / (side - 1);
+  const left = circle.x - reach * circle.r;
+  const top = circle.y - reach * circle.r;
+  const values = new Float32Array(side * side);
+  const winding = new Int32Array(side + 1);
+  for (let row = 0; row < side; row++) {
+    const y = top + row * pitch;
+    windingAlong(outline, y, left, pitch, winding);
+    let near = Infinity;
+    let wound = 0;
+    for (let column = 0; column < side; column++) {
+      // No nearer than the last point by more than the pitch, so farther runs need no look.
+      near = sideDistance(outline, left + column * pitch, y, near + pitch);
+      wound += winding[column]!;
+      values[row * side + column] = wound !== 0 ? -near : near;
     }
-  return { side: SIDE, left, top, pitch, values };
+  }
+  return { side, left, top, pitch, values };
+}
+
+/** Distance of a point to the nearest side, which is known to be at most `bound`. */
+function sideDistance({ points, runs, boxes }: Outline, x: number, y: number, bound: number): number {
+  let best = bound * bound * 1.000001;
+  for (let r = 0; r < runs.length; r += 2) {
+    const gapX = Math.max(boxes[2 * r]! - x, x - boxes[2 * r + 2]!, 0);
+    const gapY = Math.max(boxes[2 * r + 1]! - y, y - boxes[2 * r + 3]!, 0);
+    if (gapX * gapX + gapY * gapY >= best) continue;
+    const last = runs[r + 1]! * 2;
+    for (let i = runs[r]! * 2; i < last; i += 2) {
+      const d = pointSideSquared(x, y, points[i]!, points[i + 1]!, points[i + 2]!, points[i + 3]!);
+      if (d < best) best = d;
+    }
+  }
+  return Math.sqrt(best);
+}
+
+/** How the winding number changes from column to column along the row at `y`. */
+function windingAlong(
+  { points, rings }: Outline,
+  y: number,
+  left: number,
+  pitch: number,
+  to: Int32Array,
+): void {
+  to.fill(0);
+  for (let r = 0; r + 1 < rings.length; r++) {
+    const last = rings[r + 1]! * 2 - 2;
+    for (let i = rings[r]! * 2; i < last; i += 2) {
+      const y0 = points[i + 1]!;
+      const y1 = points[i + 3]!;
+      if (y0 <= y === y1 <= y) continue;
+      const x = points[i]! + ((points[i + 2]! - points[i]!) * (y - y0)) / (y1 - y0);
+      const column = Math.max(0, Math.ceil((x - left) / pitch));
+      if (column < to.length) to[column]! += y1 > y0 ? -1 : 1;
+    }
+  }
 }
 
 /**

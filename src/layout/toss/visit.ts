@@ -1,7 +1,7 @@
 import { transformOutline } from "../../geometry/outline.ts";
 import type { Random } from "../../seed/random.ts";
 import type { Piece } from "./board.ts";
-import { crowdsCentres, crowdsOutlines, kinAround } from "./kin.ts";
+import { crowdsCentres, crowdsOutlines, isNearKin, kinAround, spacingOf } from "./kin.ts";
 import { dropCell, pickCell, type Seeker } from "./seeker.ts";
 import { type Stage, setDown } from "./stage.ts";
 import { atHome, fits, poseAt, roomToSpare } from "./trial.ts";
@@ -57,33 +57,37 @@ export function visit(stage: Stage, seeker: Seeker, ways: VisitWays, tries: Trie
   const { field } = stage;
   const { band, cells } = seeker;
   const { random, turns } = ways;
-  const index = pickCell(stage, seeker, random, ways.tight);
+  const part = seeker.rounds[seeker.round]!;
+  const full = ways.spreads[band.entry]!;
+  const { cell, columns, left, top } = field;
+  const { slack } = seeker;
+  const never = spacingOf(stage, band.entry, full * part) - slack;
+  const index = pickCell(stage, seeker, random, ways.tight, (at) =>
+    isNearKin(stage, band.entry, left + (at % columns) * cell, top + Math.floor(at / columns) * cell, never),
+  );
   if (index < 0) return undefined;
   const at = cells[index]!;
-  const centreX = field.left + (at % field.columns) * field.cell;
-  const centreY = field.top + Math.floor(at / field.columns) * field.cell;
+  const centreX = left + (at % columns) * cell;
+  const centreY = top + Math.floor(at / columns) * cell;
   const body = random.pick(band.bodies);
-  const part = seeker.rounds[seeker.round]!;
-  const kin = kinAround(stage, body, band.high, centreX, centreY, ways.spreads[band.entry]!, part);
-  if (kin) {
-    scatterTries(stage, seeker, body, ways, tries, centreX, centreY);
-    for (const k of tries.order) {
-      const pose = poseAt(
-        band,
-        body,
-        turns,
-        tries.turn[k]!,
-        tries.scale[k]!,
-        tries.flip[k] === 1,
-        tries.x[k]!,
-        tries.y[k]!,
-      );
-      if (crowdsCentres(kin, pose)) continue;
-      if (!fits(stage, pose)) continue;
-      if (crowdsOutlines(stage, kin, pose)) continue;
-      const home = atHome(stage, pose);
-      return setDown(stage, home, transformOutline(body.outline, home.matrix, body.scratch));
-    }
+  const kin = kinAround(stage, body, band.high, centreX, centreY, full, part);
+  scatterTries(stage, seeker, body, ways, tries, centreX, centreY);
+  for (const k of tries.order) {
+    const pose = poseAt(
+      band,
+      body,
+      turns,
+      tries.turn[k]!,
+      tries.scale[k]!,
+      tries.flip[k] === 1,
+      tries.x[k]!,
+      tries.y[k]!,
+    );
+    if (crowdsCentres(kin, pose)) continue;
+    if (!fits(stage, pose)) continue;
+    if (crowdsOutlines(stage, kin, pose)) continue;
+    const home = atHome(stage, pose);
+    return setDown(stage, home, transformOutline(body.outline, home.matrix, body.scratch));
   }
   dropCell(seeker, index);
   return undefined;

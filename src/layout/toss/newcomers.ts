@@ -1,0 +1,120 @@
+import type { Matrix } from "../../geometry/matrix.ts";
+import type { Random } from "../../seed/random.ts";
+import type { Body } from "./body.ts";
+import type { Job } from "./job.ts";
+import { isNearKin, spacingOf } from "./kin.ts";
+import type { Band, SizeClass } from "./plan.ts";
+import type { Newcomer } from "./settle.ts";
+import type { Stage } from "./stage.ts";
+import { poseAt } from "./trial.ts";
+
+/** Points looked at for each place chosen. */
+const PLACES = 200;
+/** How far an entry may be ahead of the one most behind its share, and still come next. */
+const AHEAD = 2;
+/** What a place beside a motif of the same kind is held to be narrower by (µm): more than any place is wide. */
+const BESIDE = 1e9;
+/** Turns tried at a place. */
+const TURNS = 12;
+
+/**
+ * Bodies for the widest places, of the entries that are most behind their shares, though they will overlap there.
+ * `room` says how many more of a band may come.
+ */
+export function chooseNewcomers(
+  stage: Stage,
+  job: Job,
+  sizeClass: SizeClass,
+  count: number,
+  random: Random,
+  room: (band: Band) => number,
+): Newcomer[] {
+  const coming = new Map<Band, number>();
+  const chosen: Newcomer[] = [];
+  const fed = (band: Band): number =>
+    (stage.used[band.entry]! + stage.placed.get(band)! + 2 * (coming.get(band) ?? 0)) /
+    job.shares[band.entry]!;
+  for (let k = 0; k < count; k++) {
+    const open = sizeClass.filter((band) => room(band) > (coming.get(band) ?? 0));
+    if (open.length === 0) break;
+    const least = Math.min(...open.map(fed));
+    const band = random.pick(open.filter((b) => fed(b) <= least + AHEAD / job.shares[b.entry]!));
+    coming.set(band, (coming.get(band) ?? 0) + 1);
+    const { low, high } = band;
+    const scale = low === high ? high : Math.round(random.between(low, high) * 1000) / 1000;
+    const [x, y] = widestPlace(stage, job, band, chosen, random);
+    chosen.push(poseIn(stage, job, band, random.pick(band.bodies), scale, random, x, y));
+  }
+  return chosen;
+}
+
+/** The widest of some places of the unit, away from its own kind where there is one. */
+function widestPlace(
+  stage: Stage,
+  job: Job,
+  { entry }: Band,
+  chosen: readonly Newcomer[],
+  random: Random,
+): [x: number, y: number] {
+  const { cell, left, top, columns, values } = stage.field;
+  const { width, height } = stage.arrangement.unit;
+  const apart = spacingOf(stage, entry, job.spreads[entry]!);
+  let best: [number, number] = [0, 0];
+  let widest = -Infinity;
+  for (let k = 0; k < PLACES; k++) {
+    const x = random.next() * width;
+    const y = random.next() * height;
+    let room = values[Math.round((y - top) / cell) * columns + Math.round((x - left) / cell)]!;
+    for (const other of chosen) {
+      const dx = other.x - x;
+      const dy = other.y - y;
+      room = Math.min(room, Math.sqrt(dx * dx + dy * dy) - other.body.circle.r * other.scale);
+    }
+    if (room <= widest) continue;
+    if (isNearKin(stage, entry, x, y, apart)) room -= BESIDE;
+    if (room <= widest) continue;
+    widest = room;
+    best = [x, y];
+  }
+  return best;
+}
+
+/** The turn, of some, at which a body overlaps least what stands around a place. */
+function poseIn(
+  stage: Stage,
+  { turns, flip: mayFlip }: Job,
+  band: Band,
+  body: Body,
+  scale: number,
+  random: Random,
+  x: number,
+  y: number,
+): Newcomer {
+  const flip = mayFlip && random.below(2) === 1;
+  const allowed = turns.turn.length;
+  let best: Newcomer | undefined;
+  let least = Infinity;
+  for (let k = 0; k < TURNS; k++) {
+    const turn = random.below(allowed);
+    const pose = poseAt(band, body, turns, turn, scale, flip, x, y);
+    const overlap = overlapOf(stage, body, pose.matrix, scale);
+    if (overlap >= least) continue;
+    least = overlap;
+    best = { body, band, scale, flip, x: pose.x, y: pose.y, turn: turns.turn[turn]!, fixed: false };
+  }
+  return best!;
+}
+
+/** How deep the discs of a body lie in what surrounds them (µm, added up). */
+function overlapOf({ field, gap }: Stage, { spots, extra }: Body, matrix: Matrix, scale: number): number {
+  const [a, b, c, d, e, f] = matrix;
+  let sum = 0;
+  for (let i = 0; i < spots.length; i += 3) {
+    const column = Math.round((a * spots[i]! + c * spots[i + 1]! + e - field.left) / field.cell);
+    const row = Math.round((b * spots[i]! + d * spots[i + 1]! + f - field.top) / field.cell);
+    const inside = column >= 0 && row >= 0 && column < field.columns && row < field.rows;
+    const value = inside ? field.values[row * field.columns + column]! : 0;
+    sum += Math.max(0, spots[i + 2]! * scale + gap + extra - value);
+  }
+  return sum;
+}

@@ -1,0 +1,84 @@
+import { isCloser } from "../../geometry/distance.ts";
+import type { Images } from "../../geometry/images.ts";
+import { nearestPoints } from "../../geometry/nearest.ts";
+import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
+import { type Crowd, poseOf, turnTo } from "./crowd.ts";
+import { pairsOf } from "./pairs.ts";
+import type { Turns } from "./turns.ts";
+
+/** Most rounds over all pairs. */
+const ROUNDS = 48;
+/** Pushed beyond what is wanted (µm), since origins are rounded. */
+const SPARE = 5;
+
+/**
+ * Brings a relaxed crowd to the allowed turns and to whole µm, and corrects by exact distances what overlaps then.
+ * Returns whether all is clear. Only for overlaps far smaller than the gap: outlines that cross are given up.
+ */
+export function polish(images: Images, crowd: Crowd, turns: Turns | undefined, gap: number): boolean {
+  const { movers, x, y, lightness } = crowd;
+  const outlines: Outline[] = [];
+  const stale = new Uint8Array(movers.length).fill(1);
+  const settle = (i: number): Outline => {
+    if (stale[i] === 0) return outlines[i]!;
+    const { body, fixed } = movers[i]!;
+    if (!fixed) {
+      if (turns) crowd.turn[i] = nearestTurn(turns, crowd.turn[i]!);
+      turnTo(crowd, i);
+      const [, , , , e, f] = poseOf(crowd, i);
+      x[i]! += Math.round(e) - e;
+      y[i]! += Math.round(f) - f;
+    }
+    const [a, b, c, d, e, f] = poseOf(crowd, i);
+    outlines[i] = transformOutline(body.outline, [a, b, c, d, Math.round(e), Math.round(f)], outlines[i]);
+    stale[i] = 0;
+    return outlines[i]!;
+  };
+  const extra = movers.reduce((most, { body }) => Math.max(most, body.extra), 0);
+  const reach = gap + extra + gap / 4;
+  const pairs = pairsOf(images, crowd, reach);
+  const clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last found clear
+  const last = new Float64Array(movers.length); // when each body moved last
+  let time = 0;
+  for (let round = 0; round < ROUNDS; round++) {
+    let worst = 0;
+    for (let k = 0; k < clear.length; k++) {
+      const i = pairs.first[k]!;
+      const j = pairs.second[k]!;
+      if (clear[k]! > last[i]! && clear[k]! > last[j]!) continue;
+      clear[k] = ++time;
+      const one = settle(i);
+      const operation = images.operations[pairs.operation[k]!]!;
+      const two = pairs.operation[k] === 0 ? settle(j) : transformOutline(copyOutline(settle(j)), operation);
+      const dx = pairs.dx[k]!;
+      const dy = pairs.dy[k]!;
+      const need = gap + Math.max(movers[i]!.body.extra, movers[j]!.body.extra);
+      if (!isCloser(one, two, dx, dy, need)) continue;
+      const near = nearestPoints(one, two, dx, dy, need);
+      if (!(near.distance > 0 && near.distance < need)) return false;
+      const ease = lightness[i]! + lightness[j]!;
+      if (ease === 0) return false;
+      const missing = need - near.distance + SPARE;
+      worst = Math.max(worst, missing);
+      const push = missing / near.distance / ease;
+      x[i]! += push * lightness[i]! * near.x;
+      y[i]! += push * lightness[i]! * near.y;
+      const [a, b, c, d] = operation;
+      x[j]! -= push * lightness[j]! * (a * near.x + b * near.y);
+      y[j]! -= push * lightness[j]! * (c * near.x + d * near.y);
+      for (const body of [i, j]) {
+        if (lightness[body] === 0) continue;
+        stale[body] = 1;
+        last[body] = ++time;
+      }
+    }
+    if (worst === 0) return true;
+  }
+  return false;
+}
+
+/** The allowed turn nearest to one; turns are evenly spaced. */
+function nearestTurn({ turn }: Turns, at: number): number {
+  const index = Math.round((at - Math.floor(at)) * turn.length) % turn.length;
+  return turn[index]!;
+}

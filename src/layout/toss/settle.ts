@@ -1,0 +1,75 @@
+import { transformOutline } from "../../geometry/outline.ts";
+import type { Piece, Pose } from "./board.ts";
+import { type Crowd, createCrowd, type Mover, poseOf } from "./crowd.ts";
+import type { Job } from "./job.ts";
+import type { Band } from "./plan.ts";
+import { polish } from "./polish.ts";
+import { relax } from "./relax.ts";
+import { exchange, type Stage } from "./stage.ts";
+import { atHome, fits, poseAt } from "./trial.ts";
+
+/** What the grids of distances may be off, as a share of the radius: it is kept on top of the gap while pushing. */
+const MARGIN = 0.0066;
+/** Overlaps up to this share of the radius are left to the exact correction. */
+const CLOSE = 0.0022;
+
+/** A mover that knows what it will be set down as. */
+export interface Newcomer extends Mover {
+  readonly band: Band;
+}
+
+/** The pieces of a stage in the order in which they came. */
+export const inOrder = (stage: Stage): Piece[] => [...stage.board.pieces].sort((a, b) => a.serial - b.serial);
+
+/** Pieces that stand, and newcomers after them, ready to be pushed. */
+export const crowdOf = (job: Job, pieces: readonly Piece[], newcomers: readonly Newcomer[]): Crowd =>
+  createCrowd([...pieces.map((piece) => moverOf(job, piece)), ...newcomers], turnsFreely(job));
+
+const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newcomer => ({
+  body,
+  band,
+  scale,
+  flip,
+  x,
+  y,
+  turn: job.turns.turn[turn]!,
+  fixed: false,
+});
+
+const turnsFreely = (job: Job): boolean => job.turns.turn.length > 4;
+
+/** Pushes a crowd `gap` µm apart; undefined when that went, else what each body still overlaps. */
+export function freed(
+  stage: Stage,
+  job: Job,
+  crowd: Crowd,
+  gap: number,
+  sweeps: number,
+): Float64Array | undefined {
+  const left = relax(stage.images, crowd, { gap, margin: MARGIN, sweeps, nests: job.nests, close: CLOSE });
+  return left.some((depth) => depth > 0) ? left : undefined;
+}
+
+/**
+ * Puts a freed crowd, of these pieces and newcomers, down: on allowed turns, whole µm, and only if every body that
+ * moved passes the exact test. Returns whether it did; otherwise nothing changes.
+ */
+export function settle(stage: Stage, job: Job, crowd: Crowd, pieces: readonly Piece[]): boolean {
+  const { turns } = job;
+  if (!polish(stage.images, crowd, turnsFreely(job) ? turns : undefined, stage.gap)) return false;
+  const gone: Piece[] = [];
+  const poses: Pose[] = [];
+  (crowd.movers as readonly Newcomer[]).forEach(({ body, band, scale, flip }, i) => {
+    const [, , , , e, f] = poseOf(crowd, i);
+    const turn = Math.round(crowd.turn[i]! * turns.turn.length) % turns.turn.length;
+    const [x, y] = [Math.round(e), Math.round(f)];
+    const old = pieces[i];
+    if (old && old.x === x && old.y === y && old.turn === turn) return;
+    if (old) gone.push(old);
+    const [a, b, c, d] = poseAt(band, body, turns, turn, scale, flip, 0, 0).matrix;
+    poses.push(atHome(stage, { band, body, x, y, turn, scale, flip, matrix: [a, b, c, d, x, y] }));
+  });
+  return exchange(stage, gone, poses, (pose) =>
+    fits(stage, pose) ? transformOutline(pose.body.outline, pose.matrix, pose.body.scratch) : undefined,
+  );
+}

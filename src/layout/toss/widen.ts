@@ -1,0 +1,36 @@
+import type { Job } from "./job.ts";
+import { crowdOf, freed, inOrder, settle } from "./settle.ts";
+import type { Stage } from "./stage.ts";
+
+/** First widening, as a share of the mean distance of motifs, and the least before it is left at that. */
+const FIRST = 0.06;
+const LEAST = 0.008;
+/** Rounds of pushing for one widening. */
+const SWEEPS = 150;
+/** Most widenings, the fruitless ones too. */
+const MOST = 40;
+
+/**
+ * Pushes the motifs of a stage apart, from `gap` µm on as far as they go all together, which spreads the ground
+ * evenly between them.
+ */
+export async function widen(
+  stage: Stage,
+  job: Job,
+  gap: number,
+  breathe: () => Promise<void>,
+): Promise<void> {
+  const { width, height } = stage.arrangement.unit;
+  const spacing = Math.sqrt((width * height) / stage.board.pieces.size);
+  let step = FIRST * spacing;
+  let reached = gap;
+  for (let k = 0; k < MOST && step >= LEAST * spacing; k++) {
+    await breathe();
+    const pieces = inOrder(stage);
+    const crowd = crowdOf(job, pieces, []);
+    const went =
+      !freed(stage, job, crowd, Math.round(reached + step), SWEEPS) && settle(stage, job, crowd, pieces);
+    if (went) reached += step;
+    else step /= 2;
+  }
+}
