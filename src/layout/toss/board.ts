@@ -3,6 +3,7 @@ import { type Images, transformBounds } from "../../geometry/images.ts";
 import { compose, type Matrix } from "../../geometry/matrix.ts";
 import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
 import type { Body } from "./body.ts";
+import type { Obstacles } from "./obstacles.ts";
 import type { Band } from "./plan.ts";
 
 /** Where a body stands: whole µm, an index into the allowed turns, a factor, mirrored or not. */
@@ -42,13 +43,15 @@ export interface Copy {
 /** All pieces with their copies, in buckets by place. */
 export interface Board {
   readonly pieces: Set<Piece>;
-  /** Whether an outline at its final place keeps `gap` (and the extra gaps) from all copies of all pieces. */
+  /** Whether an outline at its final place keeps `gap` (and the extra gaps) from all copies and from all obstacles. */
   readonly isClear: (body: Body, outline: Outline, gap: number) => boolean;
   /** Whether an outline keeps `gap` from its own copies. */
   readonly isSelfClear: (body: Body, outline: Outline, gap: number) => boolean;
   /** All copies of the pieces of one entry. */
   readonly copiesOf: (entry: number) => readonly Copy[];
   readonly add: (pose: Pose, outline: Outline) => Piece;
+  /** Counts copies of what stands for kin of an entry's pieces. */
+  readonly addKin: (entry: number, copies: readonly Copy[]) => void;
   readonly remove: (piece: Piece) => void;
   /** Puts a removed piece back as it was. */
   readonly restore: (piece: Piece) => void;
@@ -64,9 +67,15 @@ export interface Board {
 
 /**
  * An empty board for copies that touch `zone` (minX, minY, maxX, maxY in µm), with buckets of `bucket` µm; `extra` is
- * the widest extra gap that any piece may have.
+ * the widest extra gap that any piece may have. Obstacles are kept clear of, and are no pieces.
  */
-export function createBoard(images: Images, zone: Float64Array, bucket: number, extra: number): Board {
+export function createBoard(
+  images: Images,
+  zone: Float64Array,
+  bucket: number,
+  extra: number,
+  obstacles?: Obstacles,
+): Board {
   const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
   const columns = Math.max(1, Math.ceil((right - left) / bucket));
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
@@ -120,6 +129,7 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number, 
     isClear(body, outline, gap) {
       const { box } = outline;
       const reach = gap + extra;
+      if (obstacles && !obstacles.isClear(outline, gap, body.extra)) return false;
       return !search(box[0]! - reach, box[1]! - reach, box[2]! + reach, box[3]! + reach, (copy) =>
         isCloser(outline, copy.outline, copy.dx, copy.dy, gap + Math.max(body.extra, copy.piece.body.extra)),
       );
@@ -156,6 +166,9 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number, 
       });
       restore(piece);
       return piece;
+    },
+    addKin(entry, copies) {
+      copiesOf(entry).push(...copies);
     },
     remove(piece) {
       pieces.delete(piece);

@@ -1,8 +1,8 @@
 import { badInput } from "../../errors/catalogue.ts";
 import { packEvenly } from "./evenly.ts";
+import { countByEntry, stillWanted } from "./held.ts";
 import { filledStage, type Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
-import { apportion } from "./shares.ts";
 import type { Stage } from "./stage.ts";
 
 /** Halvings of the range in which the gap is sought. */
@@ -15,15 +15,17 @@ const ATTEMPTS = 3;
  * @throws SprigwrightError `count-too-large` when they do not fit at `gap`
  */
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
-  const bands = bandQuotas(job.classes, apportion(count, job.shares));
+  const wanted = stillWanted(count, job.shares, countByEntry(job.fixed, job.shares.length));
+  const more = count - job.fixed.length;
+  const bands = bandQuotas(job.classes, wanted);
   const attempt = async (wide: number, stream: string, done: number): Promise<Stage | undefined> => {
     const stage = await filledStage(job, { gap: wide, stream, bands, done });
-    return stage.board.pieces.size === count ? stage : undefined;
+    return stage.board.pieces.size === more ? stage : undefined;
   };
   let best: Stage | undefined;
   for (let k = 0; k < ATTEMPTS && !best; k++) best = await attempt(gap, `count-${k}`, 0.1);
   if (!best) {
-    const fit = (await packEvenly(job, gap, 1)).board.pieces.size;
+    const fit = (await packEvenly(job, gap, 1)).board.pieces.size + job.fixed.length;
     throw badInput(
       "count-too-large",
       "toss > count",

@@ -27,7 +27,7 @@ export async function packEvenly(job: Job, gap: number, until: number): Promise<
       entries,
       done: (until * (round + 1)) / (round + 4),
     });
-    if (stage.used.every((used, k) => used === entries[k])) {
+    if (stage.used.every((used, k) => used >= entries[k]!)) {
       best = stage;
       low = total;
     } else high = total;

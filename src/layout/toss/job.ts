@@ -6,6 +6,8 @@ import { spreads } from "./kin.ts";
 import type { TossOptions } from "./options.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import { createStage, type Stage } from "./stage.ts";
+import { countIn, type Stood, stoodOf } from "./stood.ts";
+import { type Terrain, terrainOf } from "./terrain.ts";
 import { type Turns, turnsFor } from "./turns.ts";
 
 /** Poses tried at a cell before it is given up. */
@@ -23,6 +25,10 @@ export interface Job {
   /** How strongly the motifs of each entry keep apart, 0 to 1. */
   readonly spreads: readonly number[];
   readonly random: Random;
+  /** What stands already, and where motifs may not be. */
+  readonly terrain: Terrain | undefined;
+  /** Motifs of the entries that stand already: they count, and the others keep apart from them like from kin. */
+  readonly fixed: readonly Stood[];
   /** Reports progress, 0 to 1; throws when the work was called off. */
   readonly step: (done: number) => Promise<void>;
 }
@@ -38,6 +44,8 @@ export function jobFor(options: TossOptions, classes: readonly SizeClass[], tool
     flip: options.flip,
     spreads: spreads(options.spread, shares),
     random: tools.random,
+    terrain: terrainOf(tools.arrangement, tools.standing, options),
+    fixed: stoodOf(options),
     step: tools.step,
   };
 }
@@ -59,7 +67,8 @@ export interface Filling {
 /** A fresh stage, filled class by class from large to small until nothing more fits or none is left to place. */
 export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
   const { bands, entries } = filling;
-  const stage = createStage(job.arrangement, job.classes, job.shares.length, filling.gap);
+  const stage = createStage(job.arrangement, job.classes, job.shares.length, filling.gap, job.terrain);
+  countIn(stage, job.fixed);
   const room = (band: Band): number =>
     Math.min(
       bands ? bands.get(band)! - stage.placed.get(band)! : Infinity,

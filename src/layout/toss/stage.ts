@@ -3,8 +3,9 @@ import type { Arrangement } from "../../geometry/lattice.ts";
 import type { Outline } from "../../geometry/outline.ts";
 import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
 import { SLACK } from "./body.ts";
-import { clearPatch, createField, type Field, type Patch, paint, patchAround } from "./field.ts";
+import { clearPatch, createField, type Field, gridOver, type Patch, paint, patchAround } from "./field.ts";
 import type { Band, SizeClass } from "./plan.ts";
+import type { Terrain } from "./terrain.ts";
 
 /** Most cells of a field: beyond, cells grow. */
 const MOST_CELLS = 1_500_000;
@@ -27,12 +28,16 @@ export interface Stage {
   area: number;
 }
 
-/** An empty stage that the given classes can be packed on, with `gap` µm between drawn outlines. */
+/**
+ * An empty stage that the given classes can be packed on, with `gap` µm between drawn outlines. What lies on the
+ * ground already is part of the board and of the field's ground, and of nothing that is moved or counted.
+ */
 export function createStage(
   arrangement: Arrangement,
   classes: readonly SizeClass[],
   entries: number,
   gap: number,
+  terrain?: Terrain,
 ): Stage {
   let [reach, radius, least, widest, extra] = [0, 0, Infinity, 0, 0];
   for (const band of classes.flat())
@@ -47,21 +52,24 @@ export function createStage(
   const around = (margin: number): Float64Array =>
     Float64Array.from([-margin, -margin, width + margin, height + margin]);
   const whole = gap + SLACK;
-  const window = around(reach);
   const area = (width + 2 * reach) * (height + 2 * reach);
   const cell = Math.ceil(Math.max(least / 5, Math.sqrt(area / MOST_CELLS)));
   const cap = widest + whole + extra + 2 * cell;
   const images = imagesOf(arrangement);
+  const zone = around(2 * reach + Math.max(cap, whole + extra));
+  const bucket = Math.max(radius, 4 * least);
+  const grid = gridOver(around(reach), cell);
+  const ground = terrain?.over(zone, grid, bucket);
+  const lower = [
+    ...(ground?.standing ? [{ distances: ground.standing, more: 0 }] : []),
+    // The field is read with the gap taken off, which the edge of the ground does not ask for.
+    ...(ground?.free ? [{ distances: ground.free, more: whole + extra }] : []),
+  ];
   return {
     arrangement,
     images,
-    board: createBoard(
-      images,
-      around(2 * reach + Math.max(cap, whole + extra)),
-      Math.max(radius, 4 * least),
-      extra,
-    ),
-    field: createField(images, window, cell, cap, whole),
+    board: createBoard(images, zone, bucket, extra, ground?.obstacles),
+    field: createField(images, grid, cap, whole, lower),
     gap: whole,
     radius,
     used: new Array<number>(entries).fill(0),
