@@ -13,7 +13,10 @@ export { type Matrix, movePath, placing, transformPath } from "./geometry/matrix
 export { areaOf, joinPaths, type Path } from "./geometry/path.ts";
 export { type Pen, pen } from "./geometry/pen.ts";
 export type { Region } from "./geometry/region.ts";
+export type { ChangeInput } from "./layout/adjusted/changes.ts";
+export { adjusted } from "./layout/adjusted.ts";
 export { defineLayout, type LayoutDefinition, type LayoutFactory } from "./layout/define.ts";
+export { layered } from "./layout/layered.ts";
 export type {
   DrawnMotif,
   LaidOut,
@@ -25,10 +28,58 @@ export type {
 } from "./layout/layout.ts";
 export { placeAt } from "./layout/place-at.ts";
 export { set } from "./layout/set.ts";
+export { type Stripes, stripes } from "./layout/stripes.ts";
 export { toss } from "./layout/toss.ts";
 export { defineMotif, type MotifDefinition, type MotifFactory, type MotifOptions } from "./motif/define.ts";
 export type { Drawing, Motif, MotifPiece, MotifTools, MotifUse, Shape } from "./motif/motif.ts";
-export { berry, blossom, dot, leaf, ring, scallop, sprig, star } from "./motif/primitives/index.ts";
+export {
+  anchor,
+  arch,
+  asterisk,
+  berry,
+  blossom,
+  bud,
+  buoy,
+  chevron,
+  citrus,
+  cross,
+  crumb,
+  daisy,
+  dash,
+  dot,
+  fern,
+  fig,
+  fish,
+  ginkgo,
+  gull,
+  ivy,
+  knot,
+  leaf,
+  lemon,
+  lighthouse,
+  lozenge,
+  pear,
+  pinwheel,
+  pip,
+  pomegranate,
+  poppy,
+  quatrefoil,
+  ring,
+  sailboat,
+  scallop,
+  seaweed,
+  sprig,
+  squiggle,
+  star,
+  starfish,
+  strawberry,
+  tick,
+  triangle,
+  tulip,
+  umbel,
+  wave,
+  whelk,
+} from "./motif/primitives/index.ts";
 export { type Raster, type RasterizeOptions, rasterize } from "./output/png/rasterize.ts";
 export { type DiagramOptions, repeatDiagram } from "./output/svg/repeat-diagram.ts";
 export { toSvg } from "./output/svg/to-svg.ts";
@@ -61,7 +112,9 @@ export { unitOutline } from "./repeat/unit-outline.ts";
 export type { Move } from "./repeat/vector.ts";
 export type { ExactMath } from "./seed/math.ts";
 export type { Random } from "./seed/random.ts";
+export * as shapes from "./shapes.ts";
 export { buildTile } from "./tile/build.ts";
+export { type Hold, holdsOf } from "./tile/holds.ts";
 export { type Recipe, recipeOf, type TilePlan } from "./tile/recipe.ts";
 export { scaleTile } from "./tile/scale.ts";
 export type { Watch } from "./tile/steps.ts";

@@ -8,6 +8,10 @@ export interface Finding {
   readonly role?: string;
   /** The colorway it is about, where it is about one. */
   readonly colorway?: string;
+  /** Ids of the placements that it is about, where it is about any: see `tile.placements`. */
+  readonly motifs?: readonly string[];
+  /** Where to look, where that is one place: mm from the upper left corner of the block. */
+  readonly at?: readonly [x: number, y: number];
   readonly measured: number | string;
   readonly limit: number | string;
   /** Unit of `measured` and `limit`; empty where they are names or plain numbers. */

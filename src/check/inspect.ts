@@ -4,9 +4,16 @@ import { isRecord } from "../params/compound.ts";
 import { checkTile } from "../tile/check-tile.ts";
 import type { Tile } from "../tile/tile.ts";
 import type { CheckPiece, Inspected } from "./check.ts";
+import { closeMotifs } from "./close-motifs.ts";
 import { everyRoleInked } from "./every-role-inked.ts";
+import { facingOneWay } from "./facing-one-way.ts";
 import type { Finding, Report } from "./finding.ts";
 import { inkContrast } from "./ink-contrast.ts";
+import { inkToOneSide } from "./ink-to-one-side.ts";
+import { kindsInClumps } from "./kinds-in-clumps.ts";
+import { lumpy } from "./lumpy.ts";
+import { openHole } from "./open-hole.ts";
+import { straightLanes } from "./straight-lanes.ts";
 import { wholePixels } from "./whole-pixels.ts";
 
 /** What a pattern is printed on. It sets the resolution that is checked: common practice among print houses. */
@@ -31,6 +38,13 @@ export const builtInChecks: readonly CheckPiece[] = /* @__PURE__ */ Object.freez
   everyRoleInked,
   wholePixels,
   inkContrast,
+  closeMotifs,
+  openHole,
+  straightLanes,
+  lumpy,
+  facingOneWay,
+  kindsInClumps,
+  inkToOneSide,
 ]);
 
 /**

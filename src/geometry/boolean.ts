@@ -14,6 +14,7 @@ import { countCrossings } from "./crossings.ts";
 import { flatten, type Ring, ringArea } from "./flatten.ts";
 import { reversePath } from "./matrix.ts";
 import { areaOf, CURVE, eachContour, emptyPath, joinPaths, type Path } from "./path.ts";
+import { rebuildCurves } from "./rebuild.ts";
 
 /** How finely curves are flattened for the polygon engine that checks the Bézier engine (µm). */
 const CHECK_TOLERANCE = 2;
@@ -36,6 +37,18 @@ function paperScope(): paper.PaperScope {
   return scope;
 }
 
+/** Paths that came out of a boolean: uniting one of them again changes nothing, and is passed over. */
+const united = new WeakSet<Path>();
+
+function settled(path: Path): Path {
+  united.add(path);
+  return path;
+}
+
+/** United paths whose boxes (see `boxOf`) do not meet, as one path that counts as united. */
+export const joinApart = (paths: readonly Path[]): Path =>
+  paths.every((path) => united.has(path)) ? settled(joinPaths(paths)) : joinPaths(paths);
+
 /**
  * The union of paths: no contour crosses itself or another, outer contours positive, holes negative.
  * Béziers are kept. The result's area is held against a polygon engine's; where they disagree, the polygons
@@ -44,16 +57,18 @@ function paperScope(): paper.PaperScope {
 export function unite(paths: readonly Path[]): Path {
   const all = joinPaths(paths);
   if (all.contours.length === 0) return emptyPath;
+  if (united.has(all)) return all;
   const rings = roundRings(flatten(all, CHECK_TOLERANCE));
-  const crossings = crossingsOf(rings);
+  refuseScribbles(rings);
   const wanted = uniteRings(rings);
   // Nothing overlaps when the union has the same contours: keep the author's own points.
-  if (sameAreas(rings, wanted, 1)) return all;
-  if (sameAreas(rings, wanted, -1)) return reversePath(all);
+  if (sameAreas(rings, wanted, 1)) return settled(all);
+  if (sameAreas(rings, wanted, -1)) return settled(reversePath(all));
   return checked(
     () => fromPaper(toPaper(all).unite(undefined as never, { insert: false })),
     wanted,
-    crossings,
+    rings,
+    all,
   );
 }
 
@@ -61,10 +76,10 @@ export function unite(paths: readonly Path[]): Path {
 export function evenOdd(path: Path): Path {
   if (path.contours.length === 0) return emptyPath;
   const rings = flatten(path, CHECK_TOLERANCE);
-  const crossings = crossingsOf(rings);
+  refuseScribbles(rings);
   const wanted = evenOddRings(rings);
   const whole = toPaper(path, "evenodd");
-  return checked(() => fromPaper(whole.unite(undefined as never, { insert: false })), wanted, crossings);
+  return checked(() => fromPaper(whole.unite(undefined as never, { insert: false })), wanted, rings, path);
 }
 
 /** `path` without what `cut` covers; Béziers kept, checked like {@link unite}. Both must be united already. */
@@ -72,12 +87,38 @@ export function subtract(path: Path, cut: Path): Path {
   if (path.contours.length === 0 || cut.contours.length === 0) return path;
   const before = flatten(path, CHECK_TOLERANCE);
   const away = flatten(cut, CHECK_TOLERANCE);
-  const shared = ringsArea(intersectRings(before, away));
+  const rings = [...before, ...away];
+  refuseScribbles(rings);
+  const wanted = subtractRings(before, away);
+  const shared = ringsArea(before) - ringsArea(wanted);
   // What two paths share along a common side is rounding: a tenth of a µm all along it, say.
   if (shared <= DUST + 0.1 * Math.min(ringsPerimeter(before), ringsPerimeter(away))) return path;
-  const crossings = crossingsOf([...before, ...away]);
-  const wanted = subtractRings(before, away);
-  return checked(() => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })), wanted, crossings);
+  return checked(
+    () => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })),
+    wanted,
+    rings,
+    joinPaths([path, cut]),
+  );
+}
+
+/** What both paths cover; Béziers kept, checked like {@link unite}. Both must be united already. */
+export function intersect(path: Path, other: Path): Path {
+  if (path.contours.length === 0 || other.contours.length === 0) return emptyPath;
+  const [one, two] = [flatten(path, CHECK_TOLERANCE), flatten(other, CHECK_TOLERANCE)];
+  const rings = [...one, ...two];
+  refuseScribbles(rings);
+  const wanted = intersectRings(one, two);
+  const shared = ringsArea(wanted);
+  if (shared <= DUST + 0.1 * Math.min(ringsPerimeter(one), ringsPerimeter(two))) return emptyPath;
+  // One within the other is itself, its points untouched.
+  if (Math.abs(ringsArea(one) - shared) <= DUST) return path;
+  if (Math.abs(ringsArea(two) - shared) <= DUST) return other;
+  return checked(
+    () => fromPaper(toPaper(path).intersect(toPaper(other), { insert: false })),
+    wanted,
+    rings,
+    joinPaths([path, other]),
+  );
 }
 
 /**
@@ -89,24 +130,41 @@ const MOST_FOR_CURVES = 1500;
 /** More crossings than this are refused: the polygon engine would take seconds and more. */
 const MOST_CROSSINGS = 100_000;
 
-/** How often what was given crosses itself. @throws SprigwrightError `too-many-crossings` */
-function crossingsOf(given: readonly Ring[]): number {
-  const crossings = countCrossings(given, MOST_CROSSINGS);
-  if (crossings > MOST_CROSSINGS)
-    throw badInput(
-      "too-many-crossings",
-      "outline",
-      `its lines cross each other more than ${MOST_CROSSINGS} times`,
-      "simplify the drawing: unite or remove lines that lie over each other",
-    );
-  return crossings;
+/** So few sides cannot cross much more often than {@link MOST_CROSSINGS}. */
+const FEW_SIDES = 800;
+
+/** @throws SprigwrightError `too-many-crossings` */
+function refuseScribbles(given: readonly Ring[]): void {
+  if (given.reduce((sum, ring) => sum + ring.length / 2, 0) <= FEW_SIDES) return;
+  // Not a number: it took too many looks, and the engine gets on.
+  if (!(countCrossings(given, MOST_CROSSINGS) > MOST_CROSSINGS)) return;
+  throw badInput(
+    "too-many-crossings",
+    "outline",
+    `its lines cross each other more than ${MOST_CROSSINGS} times`,
+    "simplify the drawing: unite or remove lines that lie over each other",
+  );
 }
 
-/** The Bézier engine's path where the polygon engine agrees with it, and where the crossings are few. */
-function checked(work: () => Path, wanted: readonly Ring[], crossings: number): Path {
-  if (!(crossings <= MOST_FOR_CURVES)) return pathOfRings(wanted);
-  const path = work();
-  return agrees(ringsArea(flatten(path, CHECK_TOLERANCE)), wanted) ? path : pathOfRings(wanted);
+/** Curves of all paths together from which on the Bézier engine is not asked: it is slow where drawings are rich. */
+const MANY_CURVES = 20;
+
+/**
+ * The Bézier engine's path where the polygon engine agrees with it. Where there are many curves or crossings, or it
+ * does not, the curves are rebuilt along the polygons, and checked in the same way; the polygons themselves are last.
+ */
+function checked(work: () => Path, wanted: readonly Ring[], rings: readonly Ring[], given: Path): Path {
+  const few =
+    given.points.length < MANY_CURVES * CURVE && countCrossings(rings, MOST_FOR_CURVES) <= MOST_FOR_CURVES;
+  for (const make of few ? [work, rebuild] : [rebuild]) {
+    const path = make();
+    if (agrees(ringsArea(flatten(path, CHECK_TOLERANCE)), wanted)) return settled(path);
+  }
+  return settled(pathOfRings(wanted));
+
+  function rebuild(): Path {
+    return rebuildCurves(given, CHECK_TOLERANCE, wanted);
+  }
 }
 
 /**

@@ -54,13 +54,7 @@ function flattenCurve(
   ring: number[],
 ): void {
   ring.push(x0, y0);
-  if (x1 === x0 && y1 === y0 && x2 === x3 && y2 === y3) return;
-  const ax = x0 - 2 * x1 + x2;
-  const ay = y0 - 2 * y1 + y2;
-  const bx = x1 - 2 * x2 + x3;
-  const by = y1 - 2 * y2 + y3;
-  const bend = Math.sqrt(Math.max(ax * ax + ay * ay, bx * bx + by * by));
-  const sides = Math.min(MOST_SIDES, Math.ceil(Math.sqrt((0.75 * bend) / tolerance)));
+  const sides = sideCount(x0, y0, x1, y1, x2, y2, x3, y3, tolerance);
   for (let k = 1; k < sides; k++) {
     const t = k / sides;
     const s = 1 - t;
@@ -70,6 +64,27 @@ function flattenCurve(
     const c3 = t * t * t;
     ring.push(c0 * x0 + c1 * x1 + c2 * x2 + c3 * x3, c0 * y0 + c1 * y1 + c2 * y2 + c3 * y3);
   }
+}
+
+/** How many sides {@link flatten} cuts a curve into, all of one step of its parameter; 0 or 1 for a straight one. */
+export function sideCount(
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  x2: number,
+  y2: number,
+  x3: number,
+  y3: number,
+  tolerance: number,
+): number {
+  if (x1 === x0 && y1 === y0 && x2 === x3 && y2 === y3) return 1;
+  const ax = x0 - 2 * x1 + x2;
+  const ay = y0 - 2 * y1 + y2;
+  const bx = x1 - 2 * x2 + x3;
+  const by = y1 - 2 * y2 + y3;
+  const bend = Math.sqrt(Math.max(ax * ax + ay * ay, bx * bx + by * by));
+  return Math.min(MOST_SIDES, Math.ceil(Math.sqrt((0.75 * bend) / tolerance)));
 }
 
 /** Signed area of a polygon (µm²), by the shoelace formula about its first point. */

@@ -1,5 +1,6 @@
 import { wrongType } from "../errors/catalogue.ts";
 import { shortName } from "../motif/define.ts";
+import type { MotifUse } from "../motif/motif.ts";
 import { isRecord, readParams } from "../params/compound.ts";
 import type { ParamSpec, ParamsIn, ParamsOut } from "../params/param.ts";
 import { bindUse } from "../params/use.ts";
@@ -17,6 +18,8 @@ export interface LayoutDefinition<S extends ParamSpec> {
    * It may be async, and should then await `tools.step` so that it can be called off.
    */
   readonly place: (params: ParamsOut<S>, tools: LayoutTools) => LaidOut | Promise<LaidOut>;
+  /** Which motif the placement of an id shows, for a layout that packs around `tools.held`: see {@link LayoutPiece}. */
+  readonly motifOf?: (params: ParamsOut<S>, id: string) => MotifUse | undefined;
 }
 
 /** Puts a layout to use; the roles of the motifs in its options are known to the types. */
@@ -31,7 +34,8 @@ export function defineLayout<S extends ParamSpec>(definition: LayoutDefinition<S
     kind: "layout",
     ...definition,
     place: definition.place as LayoutPiece["place"],
-  };
+    ...(definition.motifOf ? { motifOf: definition.motifOf as NonNullable<LayoutPiece["motifOf"]> } : {}),
+  } as LayoutPiece;
   const factory = (options: unknown) => useLayout(piece, options);
   return Object.freeze(Object.assign(factory, { piece })) as unknown as LayoutFactory<S>;
 }

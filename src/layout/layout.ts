@@ -1,4 +1,5 @@
 import type { Arrangement } from "../geometry/lattice.ts";
+import type { Path } from "../geometry/path.ts";
 import type { Motif, MotifUse } from "../motif/motif.ts";
 import type { ParamSpec } from "../params/param.ts";
 import type { PieceInfo, Use } from "../params/use.ts";
@@ -31,6 +32,8 @@ export interface DrawnMotif {
 export interface Standing {
   readonly placement: Placement;
   readonly motif: Motif;
+  /** Room (µm) that it wants around it on top of the gap of others. Default 0. */
+  readonly extra?: number;
 }
 
 /** What a layout gets besides its parameters. */
@@ -42,7 +45,7 @@ export interface LayoutTools {
   /** Motifs of earlier layouts of the same pattern: they stay where they are, and this layout keeps clear of them. */
   readonly standing: readonly Standing[];
   /** Motifs of this layout that its user holds: they stand as they are, under their ids, and count for their shares. */
-  readonly held: readonly Placement[];
+  readonly held: readonly Standing[];
   readonly random: Random;
   readonly math: ExactMath;
   /** To be awaited now and then: reports progress (0 to 1) and throws when the work was called off. */
@@ -62,6 +65,11 @@ export type LaidOut =
 export interface LayoutPiece extends PieceInfo<ParamSpec> {
   readonly kind: "layout";
   readonly place: (params: never, tools: LayoutTools) => LaidOut | Promise<LaidOut>;
+  /**
+   * Which motif the placement of a given id shows, whether there is one by that id or not; undefined for an id that
+   * can never be. Only a layout that packs around `tools.held` has it: in others, held motifs are put in afterwards.
+   */
+  readonly motifOf?: (params: never, id: string) => MotifUse | undefined;
 }
 
 declare const roleType: unique symbol;
@@ -72,9 +80,16 @@ export interface LayoutUse<R extends string = string> extends Use {
   readonly [roleType]?: R;
 }
 
-/** `T` with every motif inside it filling the roles `R`: lets the types collect the roles of a layout's motifs. */
+/**
+ * `T` with every motif and every layout inside it filling the roles `R`: lets the types collect the roles of a
+ * layout's motifs.
+ */
 export type WithRoles<T, R extends string> = T extends MotifUse
   ? MotifUse<R>
-  : T extends object
-    ? { readonly [K in keyof T]: WithRoles<T[K], R> }
-    : T;
+  : T extends LayoutUse
+    ? LayoutUse<R>
+    : T extends Path
+      ? T
+      : T extends object
+        ? { readonly [K in keyof T]: WithRoles<T[K], R> }
+        : T;

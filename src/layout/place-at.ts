@@ -40,7 +40,10 @@ const params: {
   }),
 };
 
-/** Places motifs by hand, at the spots given. What crosses an edge goes on at the opposite one. */
+/**
+ * Places motifs by hand, at the spots given. What crosses an edge goes on at the opposite one. It avoids nothing: in
+ * `layered`, it comes before the layouts that are to keep clear of it.
+ */
 export const placeAt: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/place-at",
   about: "Places motifs by hand.",

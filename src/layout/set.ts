@@ -64,7 +64,10 @@ const params: {
   }),
 };
 
-/** Sets motifs in even rows and columns, as far as they lie in the unit: foulards, spots, scales, stripes of motifs. */
+/**
+ * Sets motifs in even rows and columns, as far as they lie in the unit: foulards, spots, scales, stripes of motifs.
+ * It avoids nothing: in `layered`, it comes before the layouts that are to keep clear of it.
+ */
 export const set: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/set",
   about: "Sets motifs in even rows and columns.",

@@ -3,11 +3,15 @@ import { motif } from "../motif/param.ts";
 import { list, object, optional } from "../params/compound.ts";
 import { choice, flag, integer, length, number, share, span } from "../params/kinds.ts";
 import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../params/param.ts";
+import { mmToUm } from "../units/length.ts";
+import { type Area, type AreaIn, area } from "./area.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
-import { packTossed } from "./toss/pack.ts";
+import { tossAround } from "./toss/around.ts";
+import { entryOfId } from "./toss/held.ts";
 
 type Density = "airy" | "even" | "packed";
 type Direction = "one-way" | "two-way" | "four-way" | "tossed";
+type Seat = "anywhere" | "mirrors" | "centres" | "both";
 
 const entry: {
   /** The motif to scatter. */
@@ -18,6 +22,12 @@ const entry: {
   readonly scale: Param<number | readonly [number, number], readonly [number, number], true>;
   /** Room kept around it on top of the layout's gap. Default 0. */
   readonly gap: LengthParam;
+  /**
+   * Where its motifs sit: anywhere (default), or exactly on the repeat's mirrors, on its centres of rotation, or on
+   * both, before all others and as many as fit. A seated motif unites with its own images there into one symmetric
+   * figure.
+   */
+  readonly seat: Param<Seat, Seat, true>;
 } = {
   motif: motif({ about: "The motif to scatter." }),
   share: number({
@@ -33,6 +43,12 @@ const entry: {
     default: 1,
   }),
   gap: length({ about: "Room kept around it on top of the layout's gap.", min: 0, max: 200, default: 0 }),
+  seat: choice({
+    about:
+      "Where its motifs sit: anywhere, or exactly on the repeat's mirrors, on its centres of rotation, or on both, before all others and as many as fit. A seated motif unites with its own images there into one symmetric figure.",
+    of: ["anywhere", "mirrors", "centres", "both"],
+    default: "anywhere",
+  }),
 };
 
 const params: {
@@ -50,6 +66,12 @@ const params: {
   readonly flip: Param<boolean, boolean, true>;
   /** How strongly motifs of one kind keep away from each other, 0 (not at all) to 1. Default 0.9. */
   readonly spread: NumberParam;
+  /** Where motifs lie, wholly: SVG path data in mm from the unit's upper left corner, a path of a pen, or stripes. Its copies in the repeat count too, and those that touch are one area: draw it smaller than the cell to keep cells apart. Default: everywhere. */
+  readonly inside: Param<AreaIn, Area | undefined, true>;
+  /** Where no motif lies: SVG path data in mm, a path of a pen, or stripes, with all copies in the repeat. */
+  readonly outside: Param<AreaIn, Area | undefined, true>;
+  /** Least distance that motifs keep from the boundaries of `inside` and `outside`. Default 0. */
+  readonly edge: LengthParam;
 } = {
   motifs: list(object(entry, { about: "A motif and how it is scattered." }), {
     about: "What is scattered, in any order: the large ones are placed first.",
@@ -86,10 +108,26 @@ const params: {
     about: "How strongly motifs of one kind keep away from each other, 0 (not at all) to 1.",
     default: 0.9,
   }),
+  inside: optional(
+    area({
+      about:
+        "Where motifs lie, wholly: path data in mm from the unit's upper left corner, or stripes; with all copies in the repeat.",
+    }),
+  ),
+  outside: optional(
+    area({ about: "Where no motif lies: path data in mm, or stripes; with all copies in the repeat." }),
+  ),
+  edge: length({
+    about: "Least distance that motifs keep from the boundaries of inside and outside.",
+    min: 0,
+    max: 500,
+    default: 0,
+  }),
 };
 
 /**
  * Scatters motifs over the unit so that no two outlines, and no copies across any edge, come closer than the gap.
+ * In `layered`, they keep the gap from the motifs of the layouts before it too.
  *
  * @example toss({ gap: 2.5, motifs: [{ motif: pear({ height: 34 }), share: 1 }, { motif: leaf(), share: 2 }] })
  */
@@ -97,12 +135,10 @@ export const toss: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/toss",
   about: "Scatters motifs over the unit with an exact gap between their outlines.",
   params,
-  place: ({ motifs, ...options }, tools) =>
-    packTossed(
-      {
-        ...options,
-        entries: motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) })),
-      },
-      tools,
-    ),
+  place: async ({ motifs, ...options }, tools) => {
+    const entries = motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) }));
+    const placements = await tossAround({ ...options, entries }, tools);
+    return { placements, gap: mmToUm(options.gap) };
+  },
+  motifOf: ({ motifs }, id) => motifs[entryOfId(id, motifs.length) ?? -1]?.motif,
 });

@@ -1,8 +1,10 @@
 import { builtInChecks } from "../check/inspect.ts";
+import { adjusted } from "../layout/adjusted.ts";
+import { layered } from "../layout/layered.ts";
 import { placeAt } from "../layout/place-at.ts";
 import { set } from "../layout/set.ts";
 import { toss } from "../layout/toss.ts";
-import { berry, blossom, dot, leaf, ring, scallop, sprig, star } from "../motif/primitives/index.ts";
+import * as primitives from "../motif/primitives/index.ts";
 import { border } from "../repeat/border.ts";
 import { brick } from "../repeat/brick.ts";
 import { diamond } from "../repeat/diamond.ts";
@@ -25,8 +27,8 @@ export const builtIn = (): Plugin =>
     name: "sprigwright",
     version: VERSION,
     pieces: [
-      ...[berry, blossom, dot, leaf, ring, scallop, sprig, star],
-      ...[toss, set, placeAt],
+      ...Object.values(primitives),
+      ...[toss, set, placeAt, layered, adjusted],
       ...[straight, halfDrop, halfBrick, drop, brick, mirror, turnover],
       ...[diamond, ogee, hexagonal, skew, planeGroup, border],
       ...builtInChecks,

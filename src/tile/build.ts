@@ -1,7 +1,7 @@
 import { pieceFailed, unknownName, wrongType } from "../errors/catalogue.ts";
 import { SprigwrightError, within } from "../errors/error.ts";
 import type { Arrangement } from "../geometry/lattice.ts";
-import type { DrawnMotif, LayoutPiece, LayoutTools, Placement } from "../layout/layout.ts";
+import type { DrawnMotif, LayoutPiece, LayoutTools } from "../layout/layout.ts";
 import { shortName } from "../motif/define.ts";
 import { drawMotif } from "../motif/draw.ts";
 import type { Motif, MotifPiece, MotifUse } from "../motif/motif.ts";
@@ -13,9 +13,9 @@ import { exactMath } from "../seed/math.ts";
 import { createRandom, type Random } from "../seed/random.ts";
 import { checkArrangement } from "./check-arrangement.ts";
 import { checkBorder } from "./check-border.ts";
-import { checkPlacements } from "./check-placements.ts";
+import { checkGap, checkPlacements } from "./check-placements.ts";
 import { checkSizes } from "./check-sizes.ts";
-import { finishTile } from "./finish.ts";
+import { finishTile, type Laid } from "./finish.ts";
 import { recipeOf, type TilePlan } from "./recipe.ts";
 import { scaled } from "./scale.ts";
 import { stepper, type Watch } from "./steps.ts";
@@ -36,7 +36,7 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
   const arrangement = arrange(repeat, pattern);
   const step = stepper(watch, 0, 0.95);
   await step(0);
-  const placements = await layOut(
+  const { placements, gap } = await layOut(
     pattern,
     motifs,
     {
@@ -54,7 +54,7 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
   checkSizes(placements, motifs, arrangement.lattice.block, pattern.name);
   checkBorder(placements, motifs, arrangement, pattern.name);
   watch.onProgress?.(1);
-  const laid = { motifs, placements, arrangement, recipe: recipeOf(pattern) };
+  const laid = { motifs, placements, gap, arrangement, recipe: recipeOf(pattern) };
   return finishTile(pattern.scale === undefined ? laid : scaled(laid, pattern.scale, pattern.name));
 }
 
@@ -86,7 +86,7 @@ async function layOut(
   motifs: readonly Motif[],
   tools: LayoutTools,
   watch: Watch,
-): Promise<readonly Placement[]> {
+): Promise<Pick<Laid, "placements" | "gap">> {
   const piece = definitionOf<LayoutPiece>(pattern.layout, `${pattern.name} > layout`);
   const where = shortName(piece.name);
   let placed: unknown;
@@ -100,8 +100,10 @@ async function layOut(
       });
     throw pieceFailed(`${pattern.name} > ${where}`, cause);
   }
-  const list = isRecord(placed) ? placed["placements"] : placed;
-  return checkPlacements(list, motifs.length, `${pattern.name} > ${where}`);
+  const at = `${pattern.name} > ${where}`;
+  if (!isRecord(placed)) return { placements: checkPlacements(placed, motifs.length, at), gap: undefined };
+  const placements = checkPlacements(placed["placements"], motifs.length, at);
+  return { placements, gap: checkGap(placed["gap"], at) };
 }
 
 function arrange(repeat: RepeatPiece, pattern: TilePlan): Arrangement {

@@ -4,6 +4,19 @@ import type { Placement } from "../layout/layout.ts";
 /** Most motifs in one unit. */
 const MOST_PLACEMENTS = 100_000;
 
+/** The gap that a layout promises (µm), if it does. @throws SprigwrightError `bad-gap` */
+export function checkGap(value: unknown, where: string): number | undefined {
+  if (value === undefined) return undefined;
+  if (typeof value !== "number" || !(value >= 0 && value <= 100_000_000))
+    throw badInput(
+      "bad-gap",
+      where,
+      `its promised gap is ${shown(value)}`,
+      "return { placements, gap } with a gap from 0 µm",
+    );
+  return value + 0;
+}
+
 /** What a layout returned, checked and frozen. @throws SprigwrightError `bad-placement` that names the entry */
 export function checkPlacements(value: unknown, motifs: number, where: string): readonly Placement[] {
   const wrong = (at: string, what: string): Error =>

@@ -4,7 +4,7 @@ import type { Motif } from "../motif/motif.ts";
 import { deepFreeze } from "../params/canonical.ts";
 import { mitre, type Side } from "./corner.ts";
 import { digestOf } from "./digest.ts";
-import { measure } from "./figures.ts";
+import { measure } from "./figures/measure.ts";
 import { makeLayers } from "./layers.ts";
 import type { Recipe } from "./recipe.ts";
 import { stackShapes } from "./stack.ts";
@@ -14,12 +14,14 @@ import type { Tile } from "./tile.ts";
 export interface Laid {
   readonly motifs: readonly Motif[];
   readonly placements: readonly Placement[];
+  /** Least distance (µm) that the layout promises between any two motifs; undefined when it promises none. */
+  readonly gap?: number | undefined;
   readonly arrangement: Arrangement;
   readonly recipe: Recipe;
 }
 
 /** Draws the layers of what was laid out, measures and freezes them. */
-export function finishTile({ motifs, placements, arrangement, recipe }: Laid): Tile {
+export function finishTile({ motifs, placements, gap, arrangement, recipe }: Laid): Tile {
   const stacked = motifs.map((motif) => stackShapes(motif, recipe.roles));
   const roles = recipe.roles.filter((role) => role !== "ground");
   const band = makeLayers(placements, stacked, arrangement, roles);
@@ -27,7 +29,6 @@ export function finishTile({ motifs, placements, arrangement, recipe }: Laid): T
   const lattice = side ? square(arrangement.lattice.block.height) : arrangement.lattice;
   const { block } = lattice;
   const layers = Object.freeze(side ? mitre(band, arrangement.lattice.block, side) : band);
-  const count = placements.length * arrangement.operations.length * cellsIn(arrangement.lattice);
   return Object.freeze({
     name: recipe.name,
     block,
@@ -35,8 +36,9 @@ export function finishTile({ motifs, placements, arrangement, recipe }: Laid): T
     arrangement,
     motifs: Object.freeze(motifs),
     placements,
+    ...(gap === undefined ? {} : { gap }),
     layers,
-    figures: measure(block, layers, count),
+    figures: measure({ motifs, placements, arrangement, lattice, layers }),
     recipe: deepFreeze(recipe),
     digest: digestOf(block, layers),
   });
@@ -47,9 +49,6 @@ export function cornerOf({ border }: Arrangement): Side | undefined {
   if (!border || border.piece === "band") return undefined;
   return border.piece === "left-corner" ? "left" : "right";
 }
-
-const cellsIn = ({ a, b, block }: Lattice): number =>
-  (block.width * block.height) / Math.abs(a[0] * b[1] - a[1] * b[0]);
 
 const square = (side: number): Lattice =>
   deepFreeze({ a: [side, 0], b: [0, side], block: { width: side, height: side } } as const);

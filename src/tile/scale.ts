@@ -53,7 +53,8 @@ export function scaled(laid: Laid, factor: number, name: string): Laid {
     y: Math.round(y * factor) + 0,
     scale: scale * factor,
   }));
-  return deepFreeze({ motifs: laid.motifs, placements, arrangement, recipe: laid.recipe });
+  const gap = laid.gap === undefined ? undefined : laid.gap * factor;
+  return deepFreeze({ motifs: laid.motifs, placements, gap, arrangement, recipe: laid.recipe });
 }
 
 function scaledArrangement(arrangement: Arrangement, factor: number, where: string): Arrangement {

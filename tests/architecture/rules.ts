@@ -138,7 +138,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   culori: /^colorway\/|^motif\/artwork\//,
   fflate: /^output\/|^motif\/lettering\//,
   "@xmldom/xmldom": /^motif\/artwork\//,
-  "svg-pathdata": /^motif\/artwork\//,
+  "svg-pathdata": /^geometry\//,
   "opentype.js": /^motif\/lettering\//,
   jiti: /^node\//,
 };

@@ -216,17 +216,14 @@ describe("subtract", () => {
   });
 
   // paper 0.12.20 is silently wrong in about one in five of these (measured: 36 of 200).
-  it("is right for two equal petals that share a tip at any angle, since the guard sees what paper gets wrong", () => {
-    let guarded = 0;
+  it("is right for two equal petals that share a tip at any angle, curves and all, though paper is often wrong there", () => {
     for (let k = 0; k < 100; k++) {
       const [a, b] = [petal((k * 0.381966) % 1), petal((k * 0.381966 + 0.013 + k * 0.0013) % 1)];
       const left = subtract(a, b);
       const want = polygonClipping.difference(filled(a), filled(b));
       expectSame(left, want, a, b);
-      if (allStraight(left)) guarded++;
+      expect(allStraight(left)).toBe(false);
     }
-    expect(guarded).toBeGreaterThan(0);
-    expect(guarded).toBeLessThan(60);
   });
 });
 

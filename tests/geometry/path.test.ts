@@ -3,8 +3,8 @@ import paper from "paper/dist/paper-core.js";
 import { describe, expect, it } from "vitest";
 import { movePath, reversePath } from "../../src/geometry/matrix.ts";
 import { areaOf, boxOf, emptyPath, isPath, joinPaths, type Path } from "../../src/geometry/path.ts";
+import { pathData } from "../../src/geometry/path-text.ts";
 import { ellipse, holed, QUARTER } from "../../src/geometry/shapes.ts";
-import { pathData } from "../../src/output/svg/path-data.ts";
 import { polygon, rectangle } from "../given.ts";
 
 const mm2 = (path: Path): number => areaOf(path) / 1e6;

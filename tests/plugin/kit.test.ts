@@ -320,7 +320,7 @@ describe("describe()", () => {
 
   // JSON Schema 2020-12 (json-schema.org/draft/2020-12): the keywords of its validation vocabulary that we use.
   const KEYWORDS =
-    /^(\$schema|title|type|properties|required|additionalProperties|description|default|minimum|maximum|minLength|maxLength|pattern|enum|anyOf|items|minItems|maxItems|x-.*)$/;
+    /^(\$schema|title|type|properties|required|additionalProperties|description|default|minimum|maximum|minLength|maxLength|pattern|enum|anyOf|items|minItems|maxItems|oneOf|const|x-.*)$/;
   const visit = (schema: unknown, at: string): void => {
     if (typeof schema === "boolean") return;
     if (typeof schema !== "object" || schema === null) throw new Error(`${at} is no schema`);
@@ -330,7 +330,8 @@ describe("describe()", () => {
         throw new Error(`${at} has the type ${value}`);
       if (key === "properties") for (const [name, of] of Object.entries(value)) visit(of, `${at} > ${name}`);
       if (key === "items" || key === "additionalProperties") visit(value, `${at} > ${key}`);
-      if (key === "anyOf") (value as unknown[]).forEach((of, i) => void visit(of, `${at} > ${i}`));
+      if (key === "anyOf" || key === "oneOf")
+        (value as unknown[]).forEach((of, i) => void visit(of, `${at} > ${i}`));
       if (key === "pattern") new RegExp(value, "u");
       if (key === "required")
         for (const name of value)

@@ -1,5 +1,6 @@
 // Compiled, never run: every line below a "@ts-expect-error" must fail to compile, and nothing else may.
 import {
+  adjusted,
   blossom,
   defineMotif,
   definePattern,
@@ -126,3 +127,40 @@ defineMotif({
   // @ts-expect-error: the part "b" is not drawn
   draw: () => ({ a: pen().path() }),
 });
+
+// A layout within a layout, and motifs that changes by hand bring in, are collected too.
+export const tidied = definePattern({
+  name: "tidied",
+  seed: "s",
+  repeat,
+  layout: adjusted({
+    layout: toss({ motifs: [{ motif: leaf({ roles: { vein: "rib" } }) }] }),
+    changes: [
+      { do: "move", id: "1-1", dx: "3mm" },
+      { do: "swap", id: "1-2", motif: leaf({ roles: { vein: "rib" } }) },
+      { do: "add", id: "moon", motif: kite({ span: 9, roles: { tail: "ribbon" } }), x: 3, y: 4 },
+    ],
+  }),
+  colorways: { one: { ground: "white", blade: "green", rib: "black", sail: "red", ribbon: "blue" } },
+});
+definePattern({
+  name: "tidied",
+  seed: "s",
+  repeat,
+  layout: adjusted({ layout: toss({ motifs: [{ motif: leaf() }] }), changes: [{ do: "remove", id: "1-1" }] }),
+  colorways: {
+    // @ts-expect-error: the vein of the inner layout's leaf has no ink
+    one: { ground: "white", blade: "green" },
+  },
+});
+const inner = toss({ motifs: [{ motif: leaf() }] });
+// @ts-expect-error: no such change
+adjusted({ layout: inner, changes: [{ do: "nudge", id: "1-1", dx: 3 }] });
+// @ts-expect-error: a move has no "by"
+adjusted({ layout: inner, changes: [{ do: "move", id: "1-1", by: 3 }] });
+// @ts-expect-error: a turn says by how much
+adjusted({ layout: inner, changes: [{ do: "turn", id: "1-1" }] });
+// @ts-expect-error: a hold says where
+adjusted({ layout: inner, changes: [{ do: "hold", id: "1-1", x: 3 }] });
+// @ts-expect-error: no such seat
+toss({ motifs: [{ motif: leaf(), seat: "corners" }] });

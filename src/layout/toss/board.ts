@@ -3,6 +3,8 @@ import { type Images, transformBounds } from "../../geometry/images.ts";
 import { compose, type Matrix } from "../../geometry/matrix.ts";
 import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
 import type { Body } from "./body.ts";
+import { createKinIndex, type KinIndex } from "./kin-index.ts";
+import type { Obstacles } from "./obstacles.ts";
 import type { Band } from "./plan.ts";
 
 /** Where a body stands: whole µm, an index into the allowed turns, a factor, mirrored or not. */
@@ -42,13 +44,15 @@ export interface Copy {
 /** All pieces with their copies, in buckets by place. */
 export interface Board {
   readonly pieces: Set<Piece>;
-  /** Whether an outline at its final place keeps `gap` (and the extra gaps) from all copies of all pieces. */
+  /** Whether an outline at its final place keeps `gap` (and the extra gaps) from all copies and from all obstacles. */
   readonly isClear: (body: Body, outline: Outline, gap: number) => boolean;
   /** Whether an outline keeps `gap` from its own copies. */
   readonly isSelfClear: (body: Body, outline: Outline, gap: number) => boolean;
-  /** All copies of the pieces of one entry. */
-  readonly copiesOf: (entry: number) => readonly Copy[];
+  /** The copies of the pieces of one entry near a place. */
+  readonly nearKin: KinIndex["near"];
   readonly add: (pose: Pose, outline: Outline) => Piece;
+  /** Counts copies of what stands for kin of an entry's pieces. */
+  readonly addKin: (entry: number, copies: readonly Copy[]) => void;
   readonly remove: (piece: Piece) => void;
   /** Puts a removed piece back as it was. */
   readonly restore: (piece: Piece) => void;
@@ -64,15 +68,21 @@ export interface Board {
 
 /**
  * An empty board for copies that touch `zone` (minX, minY, maxX, maxY in µm), with buckets of `bucket` µm; `extra` is
- * the widest extra gap that any piece may have.
+ * the widest extra gap that any piece may have. Obstacles are kept clear of, and are no pieces.
  */
-export function createBoard(images: Images, zone: Float64Array, bucket: number, extra: number): Board {
+export function createBoard(
+  images: Images,
+  zone: Float64Array,
+  bucket: number,
+  extra: number,
+  obstacles?: Obstacles,
+): Board {
   const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
   const columns = Math.max(1, Math.ceil((right - left) / bucket));
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
   const buckets: Copy[][] = Array.from({ length: columns * rows }, () => []);
   const pieces = new Set<Piece>();
-  const kinds: Copy[][] = [];
+  const kin = createKinIndex(zone, bucket);
   let searches = 0;
   let serial = 0;
 
@@ -86,14 +96,10 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number, 
     for (let j = row(box[1]! + copy.dy); j <= toRow; j++)
       for (let i = column(box[0]! + copy.dx); i <= toColumn; i++) visit(buckets[j * columns + i]!);
   }
-  function copiesOf(entry: number): Copy[] {
-    kinds[entry] ??= [];
-    return kinds[entry];
-  }
   function restore(piece: Piece): void {
     pieces.add(piece);
     for (const copy of piece.copies) {
-      copiesOf(piece.body.entry).push(copy);
+      kin.add(piece.body.entry, copy);
       eachBucket(copy, (list) => list.push(copy));
     }
   }
@@ -115,11 +121,12 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number, 
   return {
     pieces,
     search,
-    copiesOf,
+    nearKin: kin.near,
     restore,
     isClear(body, outline, gap) {
       const { box } = outline;
       const reach = gap + extra;
+      if (obstacles && !obstacles.isClear(outline, gap, body.extra)) return false;
       return !search(box[0]! - reach, box[1]! - reach, box[2]! + reach, box[3]! + reach, (copy) =>
         isCloser(outline, copy.outline, copy.dx, copy.dy, gap + Math.max(body.extra, copy.piece.body.extra)),
       );
@@ -157,11 +164,13 @@ export function createBoard(images: Images, zone: Float64Array, bucket: number, 
       restore(piece);
       return piece;
     },
+    addKin(entry, copies) {
+      for (const copy of copies) kin.add(entry, copy);
+    },
     remove(piece) {
       pieces.delete(piece);
       for (const copy of piece.copies) {
-        const kin = copiesOf(piece.body.entry);
-        kin.splice(kin.indexOf(copy), 1);
+        kin.remove(piece.body.entry, copy);
         eachBucket(copy, (list) => list.splice(list.indexOf(copy), 1));
       }
     },

@@ -9,7 +9,7 @@ import { spotsOf } from "./spots.ts";
 import { closeTexture, type Texture, textureOf } from "./texture.ts";
 
 /** How far a flattened outline may stray from the curve at its largest scale (µm). */
-const TOLERANCE = 8;
+export const TOLERANCE: number = 8;
 
 /**
  * What is added to every gap (µm), so that the drawn curves keep it: both outlines stray by the tolerance, and

@@ -1,7 +1,5 @@
 import type { Body } from "./body.ts";
-
-/** A place and its linear part, six numbers as in a matrix. */
-export type PoseNumbers = Float64Array;
+import type { Grid } from "./distance-map.ts";
 
 /** Where two bodies are too near each other, added up over the points of both; all zero when they are not. */
 export interface Contact {
@@ -20,17 +18,27 @@ export interface Contact {
 /** No contact. */
 export const createContact = (): Contact => ({ weight: 0, x: 0, y: 0, atX: 0, atY: 0, depth: 0 });
 
+/** Makes a contact none. */
+export function clearContact(contact: Contact): void {
+  contact.weight = 0;
+  contact.x = 0;
+  contact.y = 0;
+  contact.atX = 0;
+  contact.atY = 0;
+  contact.depth = 0;
+}
+
 /**
- * Adds the places where points of one body's rim are nearer than `need` µm to the other body, by its grid of
- * distances. `way` is 1 when `one` is the first of the two, else -1. `reach` is how far from the other's centre a
+ * Adds the places where points of one body's rim, under its pose (six numbers as in a matrix), are nearer than `need`
+ * µm to the other body, by its grid of distances. `way` is 1 when `one` is the first of the two, else -1. `reach` is how far from the other's centre a
  * point can be near it.
  */
 export function addContacts(
   contact: Contact,
   one: Body,
-  pose: PoseNumbers,
+  pose: Float64Array,
   other: Body,
-  at: PoseNumbers,
+  at: Float64Array,
   scale: number,
   reach: number,
   need: number,
@@ -103,6 +111,42 @@ export function addContacts(
     contact.y += share * slopeY;
     contact.atX += depth * (a * x + c * y + e);
     contact.atY += depth * (b * x + d * y + f);
+    if (depth > contact.depth) contact.depth = depth;
+  }
+}
+
+/** Adds the places where points of a body's rim have less room than `need` µm to the ground. */
+export function addGroundContacts(
+  contact: Contact,
+  { rim }: Body,
+  pose: Float64Array,
+  { cell, left, top, columns, rows }: Grid,
+  room: Float32Array,
+  need: number,
+): void {
+  for (let i = 0; i < rim.length; i += 2) {
+    const x = pose[0]! * rim[i]! + pose[2]! * rim[i + 1]! + pose[4]!;
+    const y = pose[1]! * rim[i]! + pose[3]! * rim[i + 1]! + pose[5]!;
+    const u = (x - left) / cell;
+    const v = (y - top) / cell;
+    if (!(u >= 0 && v >= 0 && u < columns - 1 && v < rows - 1)) continue;
+    const at = Math.floor(v) * columns + Math.floor(u);
+    const fu = u - Math.floor(u);
+    const fv = v - Math.floor(v);
+    const upper = room[at]! + (room[at + 1]! - room[at]!) * fu;
+    const lower = room[at + columns]! + (room[at + columns + 1]! - room[at + columns]!) * fu;
+    const depth = need - (upper + (lower - upper) * fv);
+    if (!(depth > 0)) continue;
+    const slopeX =
+      (room[at + 1]! - room[at]!) * (1 - fv) + (room[at + columns + 1]! - room[at + columns]!) * fv;
+    const slopeY = lower - upper;
+    const length = Math.sqrt(slopeX * slopeX + slopeY * slopeY);
+    if (!(length > 0)) continue;
+    contact.weight += depth;
+    contact.x += (depth * slopeX) / length;
+    contact.y += (depth * slopeY) / length;
+    contact.atX += depth * x;
+    contact.atY += depth * y;
     if (depth > contact.depth) contact.depth = depth;
   }
 }

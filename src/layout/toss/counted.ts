@@ -2,9 +2,9 @@ import { badInput } from "../../errors/catalogue.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
 import { packTightly } from "./evenly.ts";
 import { filledStage } from "./filled.ts";
+import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
-import { apportion } from "./shares.ts";
 import type { Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
@@ -18,15 +18,17 @@ const EFFORTS: readonly Effort[] = [LIGHTLY, EVENLY, TIGHTLY];
  * @throws SprigwrightError `count-too-large` when they do not fit at `gap`
  */
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
-  const bands = bandQuotas(job.classes, apportion(count, job.shares));
+  const wanted = stillWanted(count, job.shares, countByEntry(job.fixed, job.shares.length));
+  const more = count - job.fixed.length;
+  const bands = bandQuotas(job.classes, wanted);
   const attempt = async (wide: number, effort: Effort, done: number): Promise<Stage | undefined> => {
     const stage = await filledStage(job, { gap: wide, stream: "count", effort, bands, done });
-    return stage.board.pieces.size === count ? stage : undefined;
+    return stage.board.pieces.size === more ? stage : undefined;
   };
   let best: Stage | undefined;
   for (const effort of EFFORTS) best ??= await attempt(gap, effort, 0.1);
   if (!best) {
-    const fit = (await packTightly(job, gap, 1)).board.pieces.size;
+    const fit = (await packTightly(job, gap, 1)).board.pieces.size + job.fixed.length;
     throw badInput(
       "count-too-large",
       "toss > count",

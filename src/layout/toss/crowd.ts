@@ -30,6 +30,7 @@ export interface Crowd {
   readonly linear: Float64Array;
 }
 
+const TAU = 2 * Math.PI;
 /** Moment of inertia of a motif as a share of mass times squared radius: a disc has 1/2, most motifs less. */
 const INERTIA = 0.35;
 
@@ -64,6 +65,63 @@ export function createCrowd(movers: readonly Mover[], turning: boolean): Crowd {
     crowd.spin[i] = mover.fixed || !turning ? 0 : 1 / (INERTIA * r * r * r * r);
   });
   return crowd;
+}
+
+/** A crowd without some of its bodies, the others as they are now. */
+export function without(crowd: Crowd, out: ReadonlySet<number>): Crowd {
+  const turning = crowd.spin.some((spin) => spin > 0);
+  const movers = crowd.movers.map((mover, i) => {
+    const [, , , , x, y] = poseOf(crowd, i);
+    return { ...mover, x, y, turn: crowd.turn[i]! };
+  });
+  return createCrowd(
+    movers.filter((_, i) => !out.has(i)),
+    turning,
+  );
+}
+
+const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
+
+/** Writes a body's pose to `to`, its centre being at (centreX, centreY) under an operation if these are given. */
+export function placeOf(
+  { movers, x, y, linear }: Crowd,
+  i: number,
+  to: Float64Array,
+  operation: Matrix = IDENTITY,
+  centreX: number = x[i]!,
+  centreY: number = y[i]!,
+): void {
+  const [a, b, c, d] = operation;
+  const { circle } = movers[i]!.body;
+  const k = linear[4 * i]!;
+  const l = linear[4 * i + 1]!;
+  const m = linear[4 * i + 2]!;
+  const o = linear[4 * i + 3]!;
+  to[0] = a * k + c * l;
+  to[1] = b * k + d * l;
+  to[2] = a * m + c * o;
+  to[3] = b * m + d * o;
+  to[4] = centreX - to[0] * circle.x - to[2] * circle.y;
+  to[5] = centreY - to[1] * circle.x - to[3] * circle.y;
+}
+
+/** Moves a body along (nx, ny), of length 1, and turns it; returns how far it moved (µm). */
+export function push(
+  crowd: Crowd,
+  i: number,
+  impulse: number,
+  nx: number,
+  ny: number,
+  torque: number,
+): number {
+  const way = impulse * crowd.lightness[i]!;
+  crowd.x[i]! += way * nx;
+  crowd.y[i]! += way * ny;
+  if (crowd.spin[i]! > 0) {
+    crowd.turn[i]! += (impulse * crowd.spin[i]! * torque) / TAU;
+    turnTo(crowd, i);
+  }
+  return way;
 }
 
 /** Brings the linear part of a body's pose in line with its turn. */

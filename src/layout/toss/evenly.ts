@@ -30,7 +30,7 @@ export async function packEvenly(job: Job, gap: number, effort: Effort, until: n
       entries,
       done: (until * (round + 1)) / (round + 4),
     });
-    if (stage.used.every((used, k) => used === entries[k])) {
+    if (stage.used.every((used, k) => used >= entries[k]!)) {
       best = stage;
       low = total;
     } else high = total;
@@ -51,10 +51,11 @@ export async function packTightly(job: Job, gap: number, until: number): Promise
   if (excess(free.used, job.shares).over < 1) return free;
   const even = await packEvenly(job, gap, EVENLY, until / 2);
   for (const [k, more] of DENSER.entries()) {
-    const entries = apportion(Math.ceil(even.board.pieces.size * (1 + more)), job.shares);
+    const total = even.used.reduce((a, b) => a + b, 0);
+    const entries = apportion(Math.ceil(total * (1 + more)), job.shares);
     const done = until * (0.6 + 0.1 * k);
     const stage = await filledStage(job, { gap, stream: "fill", effort: TIGHTLY, entries, done });
-    if (stage.used.every((used, entry) => used === entries[entry])) return stage;
+    if (stage.used.every((used, entry) => used >= entries[entry]!)) return stage;
   }
   return even;
 }

@@ -1,25 +1,35 @@
 import type { Images } from "../../geometry/images.ts";
 import type { Copy } from "./board.ts";
+import type { Grid } from "./distance-map.ts";
 
 /**
  * Distance (µm) from every cell of a window to the nearest motif, up to a cap: says at once where there is no
  * room. The window is the unit and a margin, so that a disc beside the unit can be looked up without wrapping.
  */
-export interface Field {
-  readonly cell: number;
-  readonly left: number;
-  readonly top: number;
-  readonly columns: number;
-  readonly rows: number;
+export interface Field extends Grid {
   readonly values: Float32Array;
-  /** What the cells hold without any motif. */
+  /** What the cells hold without any motif of the toss. */
   readonly ground: Float32Array;
   /** No cell holds more than this. */
   readonly cap: number;
 }
 
+/** The grid of a field over `window` (minX, minY, maxX, maxY). */
+export function gridOver(window: Float64Array, cell: number): Grid {
+  const [left, top, right, bottom] = window as unknown as [number, number, number, number];
+  const columns = Math.ceil((right - left) / cell) + 1;
+  const rows = Math.ceil((bottom - top) / cell) + 1;
+  return { cell, left, top, columns, rows };
+}
+
+/** Distances that lower a field's ground: where there is `distance`, it holds no more than `distance + more`. */
+export interface Lower {
+  readonly distances: Float32Array;
+  readonly more: number;
+}
+
 /**
- * An empty field over `window` (minX, minY, maxX, maxY).
+ * An empty field over a grid.
  *
  * A motif must also keep clear of its own copies: a disc of radius r at c and its copy at c' are `gap` apart when
  * |c - c'| is 2r + gap. Holding (|c - c'| + gap) / 2 as the distance there says just that, so mirror lines and
@@ -27,14 +37,12 @@ export interface Field {
  */
 export function createField(
   images: Images,
-  window: Float64Array,
-  cell: number,
+  grid: Grid,
   cap: number,
   gap: number,
+  lower: readonly Lower[] = [],
 ): Field {
-  const [left, top, right, bottom] = window as unknown as [number, number, number, number];
-  const columns = Math.ceil((right - left) / cell) + 1;
-  const rows = Math.ceil((bottom - top) / cell) + 1;
+  const { cell, left, top, columns, rows } = grid;
   const ground = new Float32Array(columns * rows).fill(cap);
   images.operations.forEach((operation, index) => {
     if (index === 0) return;
@@ -53,7 +61,9 @@ export function createField(
         });
       }
   });
-  return { cell, left, top, columns, rows, values: ground.slice(), ground, cap };
+  for (const { distances, more } of lower)
+    for (let at = 0; at < ground.length; at++) ground[at] = Math.min(ground[at]!, distances[at]! + more);
+  return { ...grid, values: ground.slice(), ground, cap };
 }
 
 /** A part of the field, cells from and to, both included. */

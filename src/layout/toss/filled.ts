@@ -4,6 +4,7 @@ import type { Job } from "./job.ts";
 import type { Band } from "./plan.ts";
 import { pressIn } from "./press.ts";
 import { createStage, type Stage } from "./stage.ts";
+import { countIn } from "./stood.ts";
 
 /** How a stage is filled. */
 export interface Filling {
@@ -23,7 +24,10 @@ export interface Filling {
 /** A fresh stage, filled class by class from large to small until nothing more fits or none is left to place. */
 export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
   const { bands, entries, effort, stream } = filling;
-  const stage = createStage(job.arrangement, job.classes, job.shares.length, filling.gap);
+  const T0 = performance.now();
+  if (process.env.V) console.log("FILL", entries?.join(","), bands?.size);
+  const stage = createStage(job.arrangement, job.classes, job.shares.length, filling.gap, job.terrain);
+  countIn(stage, job.fixed);
   const breathe = (): Promise<void> => job.step(filling.done);
   const room = (band: Band): number =>
     Math.min(
@@ -32,6 +36,7 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
     );
   for (const [index, sizeClass] of job.classes.entries()) {
     const last = index === job.classes.length - 1;
+    const T1 = performance.now();
     await fillClass(stage, sizeClass, {
       ...job,
       random: job.random.fork(`${stream}-${index}`),
@@ -44,6 +49,7 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
       tight: !entries || last,
       breathe,
     });
+    const T2 = performance.now();
     const later = job.classes.slice(index + 1).flat();
     const due = (band: Band): boolean => !later.some((other) => other.entry === band.entry);
     if (effort.pressing) {
@@ -51,7 +57,7 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
       const placed = sizeClass.reduce((sum, band) => sum + stage.placed.get(band)!, 0);
       const owed = sizeClass.reduce((sum, band) => sum + (bands || due(band) ? room(band) : 0), 0);
       const more = Math.ceil((last ? pressing.rest : pressing.more) * placed);
-      const most = Number.isFinite(owed) ? owed : more;
+      const most = bands || entries ? owed : more;
       await pressIn(
         stage,
         job,
@@ -63,8 +69,20 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
         breathe,
       );
     }
+    if (process.env.V)
+      console.log(
+        "   class",
+        index,
+        sizeClass.length,
+        "fill",
+        (T2 - T1).toFixed(0),
+        "press",
+        (performance.now() - T2).toFixed(0),
+        stage.board.pieces.size,
+      );
     if (bands && sizeClass.some((band) => room(band) > 0)) break;
     if (entries && sizeClass.some((band) => due(band) && room(band) > 0)) break;
   }
+  if (process.env.V) console.log("  done", stage.used.join(","), (performance.now() - T0).toFixed(0));
   return stage;
 }

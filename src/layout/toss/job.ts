@@ -4,6 +4,8 @@ import type { LayoutTools } from "../layout.ts";
 import { nestOf, spreads } from "./kin.ts";
 import type { TossOptions } from "./options.ts";
 import type { SizeClass } from "./plan.ts";
+import { type Stood, stoodOf } from "./stood.ts";
+import { type Terrain, terrainOf } from "./terrain.ts";
 import { type Turns, turnsFor } from "./turns.ts";
 
 /** All that stays the same while one toss is packed, tried again and worked over. */
@@ -18,6 +20,10 @@ export interface Job {
   /** Least distance of centres of two of one entry, as a share of the larger radius. */
   readonly nests: readonly number[];
   readonly random: Random;
+  /** What stands already, and where motifs may not be. */
+  readonly terrain: Terrain | undefined;
+  /** Motifs of the entries that stand already: they count, and the others keep apart from them like from kin. */
+  readonly fixed: readonly Stood[];
   /** Reports progress, 0 to 1; throws when the work was called off. */
   readonly step: (done: number) => Promise<void>;
 }
@@ -35,6 +41,8 @@ export function jobFor(options: TossOptions, classes: readonly SizeClass[], tool
     spreads: apart,
     nests: apart.map(nestOf),
     random: tools.random,
+    terrain: terrainOf(tools.arrangement, tools.standing, options),
+    fixed: stoodOf(options),
     step: tools.step,
   };
 }

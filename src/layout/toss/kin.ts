@@ -43,13 +43,11 @@ export function spacingOf(stage: Stage, entry: number, spread: number): number {
 /** Whether a copy of the entry has its centre within `reach` µm of (x, y). */
 export function isNearKin(stage: Stage, entry: number, x: number, y: number, reach: number): boolean {
   if (reach <= 0) return false;
-  for (const copy of stage.board.copiesOf(entry)) {
+  return stage.board.nearKin(entry, x, y, reach, (copy) => {
     const dx = copy.cx - x;
-    if (dx >= reach || dx <= -reach) continue;
     const dy = copy.cy - y;
-    if (dx * dx + dy * dy < reach * reach) return true;
-  }
-  return false;
+    return dx * dx + dy * dy < reach * reach;
+  });
 }
 
 /** How far a body's centre, at the given scale, lies from its first disc. */
@@ -79,13 +77,13 @@ export function kinAround(
   const far = offset + Math.max(spacing, stage.radius + r + nearness(stage, spread, r, r));
   const copies: Copy[] = [];
   if (full > 0)
-    for (const copy of stage.board.copiesOf(body.entry)) {
+    stage.board.nearKin(body.entry, x, y, far, (copy) => {
       const dx = copy.cx - x;
-      if (dx > far || dx < -far) continue;
       const dy = copy.cy - y;
       const reach = offset + Math.max(spacing, copy.r + r + nearness(stage, spread, r, copy.r));
       if (dx * dx + dy * dy < reach * reach) copies.push(copy);
-    }
+      return false;
+    });
   return { copies, spread, spacing, nest: nestOf(full) };
 }
 

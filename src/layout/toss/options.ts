@@ -1,4 +1,5 @@
-import type { DrawnMotif } from "../layout.ts";
+import type { DrawnMotif, Standing } from "../layout.ts";
+import type { Confines } from "./confines.ts";
 
 /** One kind of motif in a toss, with all its drawings. */
 export interface TossEntry {
@@ -9,6 +10,19 @@ export interface TossEntry {
   readonly scale: readonly [min: number, max: number];
   /** Distance it wants from everything beyond the layout's gap (mm). */
   readonly gap?: number;
+  /** Where its motifs sit: see `takeSeats`. Default "anywhere". */
+  readonly seat?: Seat;
+}
+
+/** Places that motifs may be bound to: none, mirror lines, centres of rotation, or both of these. */
+export type Seat = "anywhere" | "mirrors" | "centres" | "both";
+
+/** A motif that stands where it is while the rest of a toss is packed around it. */
+export interface Fixed extends Standing {
+  /** The entry that it is one of. */
+  readonly entry: number;
+  /** Room that it wants on top of the gap (µm). */
+  readonly extra: number;
 }
 
 /** How full a toss is. */
@@ -18,7 +32,7 @@ export type Density = "airy" | "even" | "packed";
 export type Direction = "one-way" | "two-way" | "four-way" | "tossed";
 
 /** A toss, checked and complete. */
-export interface TossOptions {
+export interface TossOptions extends Confines {
   /** Least distance between any two outlines, copies included (mm). */
   readonly gap: number;
   readonly density: Density;
@@ -30,4 +44,6 @@ export interface TossOptions {
   /** How strongly motifs of one kind keep apart, 0 to 1. */
   readonly spread: number;
   readonly entries: readonly TossEntry[];
+  /** Motifs of these entries that stand already (they are among those that stand) and count for the shares. */
+  readonly fixed?: readonly Fixed[] | undefined;
 }

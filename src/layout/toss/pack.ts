@@ -9,6 +9,7 @@ import { packEvenly, packTightly } from "./evenly.ts";
 import { type Job, jobFor } from "./job.ts";
 import type { TossOptions } from "./options.ts";
 import { planClasses } from "./plan.ts";
+import { refuseRoomless } from "./roomless.ts";
 import type { Stage } from "./stage.ts";
 import { refuseTooLarge } from "./too-large.ts";
 import { widen } from "./widen.ts";
@@ -26,7 +27,8 @@ const WIDEN_FROM = 0.7;
  * included, come closer than the gap. The same tools (seed) give the same placements.
  *
  * @throws SprigwrightError `motif-too-large` for a motif that cannot keep the gap from its own copies,
- * `count-too-large` for a count that does not fit
+ * `count-too-large` for a count that does not fit, `no-room` for a motif that finds no place beside what stands
+ * already or within the area given
  */
 export async function packTossed(options: TossOptions, tools: LayoutTools): Promise<readonly Placement[]> {
   if (options.entries.length === 0 || options.count === 0) return [];
@@ -34,15 +36,21 @@ export async function packTossed(options: TossOptions, tools: LayoutTools): Prom
   const gap = Math.round(options.gap * 1000);
   const job = jobFor(options, planClasses(options.entries, bodies), tools);
   refuseTooLarge(options.entries, bodies, tools.arrangement, job.turns, gap);
+  await refuseRoomless(options, { ...job, fixed: [] }, gap, tools);
   const stage = await packedStage(options, job, bodies, gap);
   const placements = placementsOf(stage, job.turns.turn);
-  const byMotif = new Map(bodies.flat().map((body): [number, Body] => [body.drawn.index, body]));
-  const clash = findClash(placements, (motif) => byMotif.get(motif)!, tools.arrangement, gap);
+  const clash = await findClash(placements, (placement) => bodyOfPlacement(placement, bodies), {
+    ...options,
+    arrangement: tools.arrangement,
+    standing: tools.standing,
+    gap,
+    step: () => tools.step(1),
+  });
   if (clash)
     throw badInput(
       "internal-error",
       "toss",
-      `"${clash.first}" and "${clash.second}" came out closer than the gap`,
+      `"${clash.first}" and "${clash.second}" came out closer than they may`,
       "this is a fault of the library: please report the seed and the options",
     );
   await tools.step(1);
@@ -73,6 +81,12 @@ function airFor({ entries }: TossOptions, bodies: readonly (readonly Body[])[], 
     shares += share;
   });
   return Math.round(Math.max(gap, (AIR * radii) / shares));
+}
+
+/** The body that a placement shows: its id begins with the number of its entry. */
+function bodyOfPlacement({ id, motif }: Placement, bodies: readonly (readonly Body[])[]): Body {
+  const entry = Number(id.slice(0, id.indexOf("-"))) - 1;
+  return bodies[entry]!.find((body) => body.drawn.index === motif)!;
 }
 
 /** Pieces in the order in which they were placed, named by their entry and a running number. */

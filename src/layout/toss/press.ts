@@ -1,4 +1,5 @@
 import type { Random } from "../../seed/random.ts";
+import { type Crowd, without } from "./crowd.ts";
 import type { Pressing } from "./effort.ts";
 import type { Job } from "./job.ts";
 import { chooseNewcomers } from "./newcomers.ts";
@@ -36,17 +37,57 @@ export async function pressIn(
   }
 }
 
-/** Presses a batch in, or the better half of it, and so on; returns how many could stay. */
+/** Rounds in which newcomers that cannot be freed are taken out. */
+const ROUNDS = 5;
+/** How far from an overlap the newcomer that caused it is sought, in largest radii. */
+const FAR = 4;
+
+/** Presses a batch in, without those that cannot be freed; returns how many stay. */
 function pressBatch(stage: Stage, job: Job, newcomers: readonly Newcomer[], sweeps: number): number {
   const pieces = inOrder(stage);
-  let staying = newcomers;
-  while (staying.length > 0) {
-    const crowd = crowdOf(job, pieces, staying);
+  let crowd = crowdOf(job, pieces, newcomers);
+  for (let round = 0; round < ROUNDS; round++) {
     const left = freed(stage, job, crowd, stage.gap, sweeps);
-    if (!left) return settle(stage, job, crowd, pieces) ? staying.length : 0;
-    const order = staying.map((newcomer, k) => ({ newcomer, left: left[pieces.length + k]!, k }));
-    order.sort((a, b) => a.left - b.left || a.k - b.k);
-    staying = order.slice(0, Math.floor(order.length / 2)).map(({ newcomer }) => newcomer);
+    const staying = crowd.movers.length - pieces.length;
+    if (!left) return settle(stage, job, crowd, pieces) ? staying : 0;
+    const out = troublemakers(stage, crowd, left, pieces.length);
+    if (out.length === 0 || staying === 1) return 0;
+    // Never more than half at once: the others may come free by that alone.
+    crowd = without(crowd, new Set(out.slice(0, Math.ceil(staying / 2))));
   }
   return 0;
+}
+
+/** The newcomers that still overlap, and the one nearest to each other body that does, if it is near: worst first. */
+function troublemakers(
+  { images, radius }: Stage,
+  { x, y }: Crowd,
+  left: Float64Array,
+  first: number,
+): number[] {
+  const trouble = new Map<number, number>();
+  const blame = (i: number, depth: number): void => {
+    if (depth > 0) trouble.set(i, Math.max(depth, trouble.get(i) ?? 0));
+  };
+  for (let i = first; i < left.length; i++) blame(i, left[i]!);
+  for (let i = 0; i < first; i++) {
+    if (left[i] === 0) continue;
+    const at = [x[i]!, y[i]!, x[i]!, y[i]!];
+    let least = FAR * radius * FAR * radius;
+    let nearest = -1;
+    for (const [a, b, c, d, e, f] of images.operations)
+      for (let k = first; k < left.length; k++) {
+        const px = a * x[k]! + c * y[k]! + e;
+        const py = b * x[k]! + d * y[k]! + f;
+        images.between([px, py, px, py], at, FAR * radius, (dx, dy) => {
+          const ox = px + dx - x[i]!;
+          const oy = py + dy - y[i]!;
+          if (ox * ox + oy * oy >= least) return;
+          least = ox * ox + oy * oy;
+          nearest = k;
+        });
+      }
+    if (nearest >= 0) blame(nearest, left[i]!);
+  }
+  return [...trouble].sort(([i, a], [k, b]) => b - a || i - k).map(([i]) => i);
 }

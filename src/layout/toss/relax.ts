@@ -1,7 +1,9 @@
 import type { Images } from "../../geometry/images.ts";
-import { addContacts, type Contact, createContact } from "./contact.ts";
-import { type Crowd, turnTo } from "./crowd.ts";
-import { type Pairs, pairsOf } from "./pairs.ts";
+import type { Matrix } from "../../geometry/matrix.ts";
+import { addContacts, addGroundContacts, type Contact, clearContact, createContact } from "./contact.ts";
+import { type Crowd, placeOf, push } from "./crowd.ts";
+import type { Grid } from "./distance-map.ts";
+import { pairsOf } from "./pairs.ts";
 
 /** How a crowd is pushed apart. */
 export interface Relaxing {
@@ -14,14 +16,18 @@ export interface Relaxing {
   /** Kept on top of the gap, and overlaps that count as none: shares of the larger radius of the two. */
   readonly margin: number;
   readonly close: number;
+  /** Room to what does not move, see {@link Stage.room}. */
+  readonly grid: Grid;
+  readonly room: Float32Array | undefined;
 }
 
-const TAU = 2 * Math.PI;
 /** Farthest that one contact pushes, as a share of the smaller radius. */
 const STRIDE = 0.3;
 /** Sweeps after which the deepest overlap must have shrunk to this share of what it was, or it is given up. */
 const PATIENCE = 40;
 const STALLED = 0.8;
+/** How far bodies may move before pairs are listed anew, as a share of the smallest radius. */
+const SKIN = 0.4;
 
 /**
  * Pushes the bodies of a crowd apart until none overlap, or the sweeps are over. Returns the deepest overlap that
@@ -31,129 +37,131 @@ const STALLED = 0.8;
  * their lightness: position-based dynamics (Müller and others 2007) without velocities.
  */
 export function relax(images: Images, crowd: Crowd, ways: Relaxing): Float64Array {
-  const { movers, x, y, radius, lightness, spin, linear, turn } = crowd;
-  const { operations } = images;
-  const { gap, margin } = ways;
+  const { movers, x, y, radius, lightness, spin } = crowd;
+  const { gap, margin, close, nests, room, grid } = ways;
   const count = movers.length;
   const left = new Float64Array(count);
   const moved = new Float64Array(count); // since the pairs were listed
-  const last = new Float64Array(count); // when each moved last, in contacts looked at
-  let smallest = Infinity;
-  let largest = 0;
-  for (let i = 0; i < count; i++) {
-    smallest = Math.min(smallest, radius[i]!);
-    largest = Math.max(largest, radius[i]!);
-  }
-  const skin = Math.max(0.4 * smallest, gap / 2);
-  const reach =
-    gap + margin * largest + movers.reduce((most, { body }) => Math.max(most, body.extra), 0) + skin;
-  let pairs: Pairs = pairsOf(images, crowd, reach);
-  let clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last found clear
+  const last = new Float64Array(count); // when each moved last
+  const grounded = new Float64Array(count).fill(-1); // when each was last held against the ground
+  const smallest = radius.reduce((least, r) => Math.min(least, r), Infinity);
+  const largest = radius.reduce((most, r) => Math.max(most, r), 0);
+  const extra = movers.reduce((most, { body }) => Math.max(most, body.extra), 0);
+  const skin = Math.max(SKIN * smallest, gap / 2);
+  const list = (): ReturnType<typeof pairsOf> =>
+    pairsOf(images, crowd, gap + margin * largest + extra + skin);
+  let pairs = list();
+  let clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last looked at
   const one = new Float64Array(6);
   const two = new Float64Array(6);
   const contact: Contact = createContact();
   let time = 0;
   let before = Infinity;
+  let worst = 0;
+  let farthest = 0;
+
+  /** Notes what is left of a contact, and returns how far it is to push, or 0. */
+  const depthOf = (i: number, j: number, larger: number): number => {
+    const { depth } = contact;
+    if (depth > close * larger) {
+      worst = Math.max(worst, depth);
+      left[i] = Math.max(left[i]!, depth);
+      left[j] = Math.max(left[j]!, depth);
+    }
+    return Math.min(depth, STRIDE * Math.min(radius[i]!, radius[j]!));
+  };
+  const note = (i: number, way: number): void => {
+    moved[i]! += way;
+    farthest = Math.max(farthest, moved[i]!);
+    last[i] = ++time;
+  };
+
+  const meet = (i: number, j: number, operation: Matrix, dx: number, dy: number): void => {
+    const [oa, ob, oc, od, oe, of] = operation;
+    const jx = oa * x[j]! + oc * y[j]! + oe + dx;
+    const jy = ob * x[j]! + od * y[j]! + of + dy;
+    const ox = jx - x[i]!;
+    const oy = jy - y[i]!;
+    const apart = ox * ox + oy * oy;
+    const { body: first, scale } = movers[i]!;
+    const { body: second, scale: other } = movers[j]!;
+    const larger = Math.max(radius[i]!, radius[j]!);
+    const need = gap + margin * larger + Math.max(first.extra, second.extra);
+    const touch = radius[i]! + radius[j]! + need;
+    if (apart >= touch * touch) return;
+    placeOf(crowd, i, one);
+    placeOf(crowd, j, two, operation, jx, jy);
+    clearContact(contact);
+    addContacts(contact, first, one, second, two, other, radius[j]! + need, need, 1);
+    addContacts(contact, second, two, first, one, scale, radius[i]! + need, need, -1);
+    if (contact.weight === 0) {
+      const least = nests[first.entry]! * larger;
+      if (first.entry !== second.entry || apart >= least * least) return;
+      // Two of one kind, one in the other's hollow: the centres are pushed apart.
+      contact.weight = 1;
+      contact.x = -ox;
+      contact.y = -oy;
+      contact.atX = x[i]! + ox / 2;
+      contact.atY = y[i]! + oy / 2;
+      contact.depth = (least - Math.sqrt(apart)) / 2;
+    }
+    const length = Math.sqrt(contact.x * contact.x + contact.y * contact.y);
+    if (length === 0) return;
+    const nx = contact.x / length;
+    const ny = contact.y / length;
+    const atX = contact.atX / contact.weight;
+    const atY = contact.atY / contact.weight;
+    const far = depthOf(i, j, larger);
+    const torque = (atX - x[i]!) * ny - (atY - y[i]!) * nx;
+    const torqueBack = (atX - jx) * ny - (atY - jy) * nx;
+    const ease =
+      lightness[i]! + lightness[j]! + spin[i]! * torque * torque + spin[j]! * torqueBack * torqueBack;
+    if (ease === 0) return;
+    const impulse = far / ease;
+    if (lightness[i]! > 0) note(i, push(crowd, i, impulse, nx, ny, torque));
+    // Back through the operation, whose inverse is its transpose: a reflection turns the other way.
+    const way = oa * od - ob * oc > 0 ? -torqueBack : torqueBack;
+    if (lightness[j]! > 0) note(j, push(crowd, j, impulse, -(oa * nx + ob * ny), -(oc * nx + od * ny), way));
+  };
+
+  const meetGround = (i: number, ground: Float32Array): void => {
+    const { body } = movers[i]!;
+    placeOf(crowd, i, one);
+    clearContact(contact);
+    addGroundContacts(contact, body, one, grid, ground, margin * radius[i]! + body.extra);
+    const length = Math.sqrt(contact.x * contact.x + contact.y * contact.y);
+    if (length === 0) return;
+    const [nx, ny] = [contact.x / length, contact.y / length];
+    const [ax, ay] = [contact.atX / contact.weight - x[i]!, contact.atY / contact.weight - y[i]!];
+    const torque = ax * ny - ay * nx;
+    const far = depthOf(i, i, radius[i]!);
+    note(i, push(crowd, i, far / (lightness[i]! + spin[i]! * torque * torque), nx, ny, torque));
+  };
+
   for (let sweep = 0; sweep < ways.sweeps; sweep++) {
-    let worst = 0;
-    let farthest = 0;
+    worst = 0;
+    farthest = 0;
     left.fill(0);
     for (let k = 0; k < clear.length; k++) {
       const i = pairs.first[k]!;
       const j = pairs.second[k]!;
       if (clear[k]! > last[i]! && clear[k]! > last[j]!) continue;
       clear[k] = ++time;
-      const [oa, ob, oc, od, oe, of] = operations[pairs.operation[k]!]!;
-      const jx = oa * x[j]! + oc * y[j]! + oe + pairs.dx[k]!;
-      const jy = ob * x[j]! + od * y[j]! + of + pairs.dy[k]!;
-      const ox = jx - x[i]!;
-      const oy = jy - y[i]!;
-      const apart = ox * ox + oy * oy;
-      const first = movers[i]!;
-      const second = movers[j]!;
-      const larger = Math.max(radius[i]!, radius[j]!);
-      const need = gap + margin * larger + Math.max(first.body.extra, second.body.extra);
-      const touch = radius[i]! + radius[j]! + need;
-      if (apart >= touch * touch) continue;
-      const { circle } = first.body;
-      const { circle: disc } = second.body;
-      one[0] = linear[4 * i]!;
-      one[1] = linear[4 * i + 1]!;
-      one[2] = linear[4 * i + 2]!;
-      one[3] = linear[4 * i + 3]!;
-      one[4] = x[i]! - one[0] * circle.x - one[2] * circle.y;
-      one[5] = y[i]! - one[1] * circle.x - one[3] * circle.y;
-      two[0] = oa * linear[4 * j]! + oc * linear[4 * j + 1]!;
-      two[1] = ob * linear[4 * j]! + od * linear[4 * j + 1]!;
-      two[2] = oa * linear[4 * j + 2]! + oc * linear[4 * j + 3]!;
-      two[3] = ob * linear[4 * j + 2]! + od * linear[4 * j + 3]!;
-      two[4] = jx - two[0] * disc.x - two[2] * disc.y;
-      two[5] = jy - two[1] * disc.x - two[3] * disc.y;
-      contact.weight = contact.x = contact.y = contact.atX = contact.atY = contact.depth = 0;
-      addContacts(contact, first.body, one, second.body, two, second.scale, radius[j]! + need, need, 1);
-      addContacts(contact, second.body, two, first.body, one, first.scale, radius[i]! + need, need, -1);
-      if (contact.weight === 0) {
-        if (first.body.entry !== second.body.entry || apart === 0) continue;
-        const least = ways.nests[first.body.entry]! * larger;
-        if (apart >= least * least) continue;
-        // Two of one kind, one in the other's hollow: push the centres apart.
-        contact.weight = 1;
-        contact.x = -ox;
-        contact.y = -oy;
-        contact.atX = x[i]! + ox / 2;
-        contact.atY = y[i]! + oy / 2;
-        contact.depth = (least - Math.sqrt(apart)) / 2;
-      }
-      const length = Math.sqrt(contact.x * contact.x + contact.y * contact.y);
-      if (length === 0) continue;
-      const nx = contact.x / length;
-      const ny = contact.y / length;
-      const atX = contact.atX / contact.weight;
-      const atY = contact.atY / contact.weight;
-      const { depth } = contact;
-      if (depth > ways.close * larger) {
-        worst = Math.max(worst, depth);
-        left[i] = Math.max(left[i]!, depth);
-        left[j] = Math.max(left[j]!, depth);
-      }
-      const torque = (atX - x[i]!) * ny - (atY - y[i]!) * nx;
-      const torqueBack = (atX - jx) * ny - (atY - jy) * nx;
-      const ease =
-        lightness[i]! + lightness[j]! + spin[i]! * torque * torque + spin[j]! * torqueBack * torqueBack;
-      if (ease === 0) continue;
-      const push = Math.min(depth, STRIDE * Math.min(radius[i]!, radius[j]!)) / ease;
-      if (lightness[i]! > 0) {
-        const way = push * lightness[i]!;
-        x[i]! += way * nx;
-        y[i]! += way * ny;
-        if (spin[i]! > 0) {
-          turn[i]! += (push * spin[i]! * torque) / TAU;
-          turnTo(crowd, i);
-        }
-        moved[i]! += way;
-        farthest = Math.max(farthest, moved[i]!);
-        last[i] = ++time;
-      }
-      if (lightness[j]! > 0) {
-        const way = push * lightness[j]!;
-        x[j]! -= way * (oa * nx + ob * ny);
-        y[j]! -= way * (oc * nx + od * ny);
-        if (spin[j]! > 0) {
-          turn[j]! -= ((oa * od - ob * oc) * push * spin[j]! * torqueBack) / TAU;
-          turnTo(crowd, j);
-        }
-        moved[j]! += way;
-        farthest = Math.max(farthest, moved[j]!);
-        last[j] = ++time;
-      }
+      meet(i, j, images.operations[pairs.operation[k]!]!, pairs.dx[k]!, pairs.dy[k]!);
     }
+    if (room)
+      for (let i = 0; i < count; i++) {
+        if (lightness[i] === 0 || grounded[i]! > last[i]!) continue;
+        grounded[i] = ++time;
+        meetGround(i, room);
+      }
     if (worst === 0) break;
     if (sweep % PATIENCE === PATIENCE - 1) {
       if (worst > STALLED * before) break;
       before = worst;
     }
     if (2 * farthest > skin) {
-      pairs = pairsOf(images, crowd, reach);
+      pairs = list();
       clear = new Float64Array(pairs.first.length).fill(-1);
       moved.fill(0);
     }

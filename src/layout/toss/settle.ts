@@ -46,7 +46,15 @@ export function freed(
   gap: number,
   sweeps: number,
 ): Float64Array | undefined {
-  const left = relax(stage.images, crowd, { gap, margin: MARGIN, sweeps, nests: job.nests, close: CLOSE });
+  const left = relax(stage.images, crowd, {
+    gap,
+    sweeps,
+    nests: job.nests,
+    margin: MARGIN,
+    close: CLOSE,
+    grid: stage.field,
+    room: stage.room,
+  });
   return left.some((depth) => depth > 0) ? left : undefined;
 }
 

@@ -3,8 +3,10 @@ import type { Arrangement } from "../../geometry/lattice.ts";
 import type { Outline } from "../../geometry/outline.ts";
 import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
 import { SLACK } from "./body.ts";
-import { clearPatch, createField, type Field, type Patch, paint, patchAround } from "./field.ts";
+import type { Grid } from "./distance-map.ts";
+import { clearPatch, createField, type Field, gridOver, type Patch, paint, patchAround } from "./field.ts";
 import type { Band, SizeClass } from "./plan.ts";
+import type { Ground, Terrain } from "./terrain.ts";
 
 /** Most cells of a field: beyond, cells grow. */
 const MOST_CELLS = 1_500_000;
@@ -15,6 +17,11 @@ export interface Stage {
   readonly images: Images;
   readonly board: Board;
   readonly field: Field;
+  /**
+   * Room (µm) from each point of the field's grid to what lies on the ground already or is forbidden, with the gap or
+   * the edge taken off; undefined when the ground is bare.
+   */
+  readonly room: Float32Array | undefined;
   /** Least distance of flattened outlines (µm): the gap and what flattening and rounding may take of it. */
   readonly gap: number;
   /** Largest radius of any piece (µm). */
@@ -27,12 +34,16 @@ export interface Stage {
   area: number;
 }
 
-/** An empty stage that the given classes can be packed on, with `gap` µm between drawn outlines. */
+/**
+ * An empty stage that the given classes can be packed on, with `gap` µm between drawn outlines. What lies on the
+ * ground already is part of the board and of the field's ground, and of nothing that is moved or counted.
+ */
 export function createStage(
   arrangement: Arrangement,
   classes: readonly SizeClass[],
   entries: number,
   gap: number,
+  terrain?: Terrain,
 ): Stage {
   let [reach, radius, least, widest, extra] = [0, 0, Infinity, 0, 0];
   for (const band of classes.flat())
@@ -47,27 +58,50 @@ export function createStage(
   const around = (margin: number): Float64Array =>
     Float64Array.from([-margin, -margin, width + margin, height + margin]);
   const whole = gap + SLACK;
-  const window = around(reach);
   const area = (width + 2 * reach) * (height + 2 * reach);
   const cell = Math.ceil(Math.max(least / 5, Math.sqrt(area / MOST_CELLS)));
   const cap = widest + whole + extra + 2 * cell;
   const images = imagesOf(arrangement);
+  const zone = around(2 * reach + Math.max(cap, whole + extra));
+  const bucket = Math.max(radius, 4 * least);
+  const grid = gridOver(around(reach), cell);
+  const ground = terrain?.over(zone, grid, bucket);
+  const lower = [
+    ...(ground?.standing ? [{ distances: ground.standing, more: 0 }] : []),
+    // The field is read with the gap taken off, which the edge of the ground does not ask for.
+    ...(ground?.free ? [{ distances: ground.free, more: whole + extra }] : []),
+  ];
   return {
     arrangement,
     images,
-    board: createBoard(
-      images,
-      around(2 * reach + Math.max(cap, whole + extra)),
-      Math.max(radius, 4 * least),
-      extra,
-    ),
-    field: createField(images, window, cell, cap, whole),
+    board: createBoard(images, zone, bucket, extra, ground?.obstacles),
+    field: createField(images, grid, cap, whole, lower),
+    room: roomOver(grid, arrangement, ground, whole),
     gap: whole,
     radius,
     used: new Array<number>(entries).fill(0),
     placed: new Map(classes.flat().map((band): [Band, number] => [band, 0])),
     area: 0,
   };
+}
+
+/** See {@link Stage.room}. */
+function roomOver(
+  grid: Grid,
+  { border, unit }: Arrangement,
+  ground: Ground | undefined,
+  gap: number,
+): Float32Array | undefined {
+  if (!ground && !border) return undefined;
+  const { columns, rows, cell, top } = grid;
+  const room = new Float32Array(columns * rows).fill(Infinity);
+  for (let at = 0; at < room.length; at++) {
+    const y = top + Math.floor(at / columns) * cell;
+    if (border) room[at] = Math.min(y, unit.height - y) - border.margin - SLACK;
+    if (ground?.standing) room[at] = Math.min(room[at]!, ground.standing[at]! - gap);
+    if (ground?.free) room[at] = Math.min(room[at]!, ground.free[at]!);
+  }
+  return room;
 }
 
 /** Sets a piece down. */
@@ -96,14 +130,14 @@ export function putBack(stage: Stage, piece: Piece): void {
 const MANY = 0.1;
 
 /**
- * Takes pieces up and sets others down in one go, if `fit` says of each pose, after the poses before it are down, that
- * it is clear by giving its outline. Returns whether that went; otherwise nothing changes.
+ * Takes pieces up and sets others down in one go, if each pose is clear once those before it are down, which `outlineAt` says
+ * by giving its outline. Returns whether that went; otherwise nothing changes.
  */
 export function exchange(
   stage: Stage,
   gone: readonly Piece[],
   poses: readonly Pose[],
-  fit: (pose: Pose) => Outline | undefined,
+  outlineAt: (pose: Pose) => Outline | undefined,
 ): boolean {
   const { board, field } = stage;
   for (const piece of gone) {
@@ -112,7 +146,7 @@ export function exchange(
   }
   const fresh: Piece[] = [];
   for (const pose of poses) {
-    const outline = fit(pose);
+    const outline = outlineAt(pose);
     if (!outline) {
       for (const piece of fresh) {
         board.remove(piece);

@@ -1,12 +1,12 @@
 import type { Path } from "../../geometry/path.ts";
-import { length, text } from "../../params/kinds.ts";
+import { length, number, text } from "../../params/kinds.ts";
 import type { ParamsOut } from "../../params/param.ts";
 import type { Drawing, MotifPiece, MotifTools } from "../motif.ts";
-import { knockOut } from "./knock-out.ts";
 import { LIMITS } from "./limits.ts";
-import { readDrawing } from "./read.ts";
+import { drawingOf } from "./read.ts";
 import { completeRoles } from "./roles.ts";
-import { coatsOf, uniteMany } from "./stack.ts";
+import { separate } from "./separate.ts";
+import { simplifyPath } from "./simplify.ts";
 
 const params = {
   svg: text({
@@ -19,6 +19,18 @@ const params = {
     max: 2000,
     default: 30,
   }),
+  merge: number({
+    about: "Colours that look no more different than this become one role: ΔE00, 8 for shades of a colour.",
+    min: 0,
+    max: 100,
+    default: 0,
+  }),
+  simplify: length({
+    about: "How far outlines may stray to have fewer nodes; 0 leaves them as they are.",
+    min: 0,
+    max: 5,
+    default: 0,
+  }),
 };
 
 type Params = ParamsOut<typeof params>;
@@ -30,18 +42,16 @@ export const artwork: MotifPiece = Object.freeze({
   about: "A drawing of your own, from an SVG file of flat colours; each colour becomes a role.",
   params,
   parts: "drawn",
-  rolesOf: ({ svg, size }: Params, given: Readonly<Record<string, string>>) =>
-    completeRoles(readDrawing(svg, size).areas, given),
-  draw({ svg, size }: Params, { roles }: MotifTools): Drawing {
-    const { areas } = readDrawing(svg, size);
-    const roleOf = (fill: string): string => roles[fill] ?? fill;
-    const order = [...new Set(Object.values(roles))];
-    const drawn = knockOut(coatsOf(areas.map(({ fill, path }) => ({ role: roleOf(fill), path }))), order);
-    // Fills that share a role are already one drawing: it goes under the first of them.
+  rolesOf: (given: Params, roles: Readonly<Record<string, string>>) =>
+    completeRoles(drawingOf(given).areas, roles, given.merge),
+  draw(given: Params, { roles }: MotifTools): Drawing {
+    const { drawn, order } = separate(drawingOf(given).areas, roles);
+    // Parts that share a role are already one drawing: it goes under the first of them.
     const parts: Record<string, Path> = {};
     for (const role of order) {
-      const fill = Object.keys(roles).find((key) => roles[key] === role);
-      if (fill !== undefined) parts[fill] = uniteMany(drawn.get(role)!);
+      const part = Object.keys(roles).find((key) => roles[key] === role);
+      const path = drawn.get(role);
+      if (part !== undefined && path) parts[part] = simplifyPath(path, given.simplify * 1000);
     }
     return parts;
   },

@@ -1,8 +1,8 @@
 import type { Box } from "../../geometry/path.ts";
-import type { Outline } from "./outline.ts";
+import type { Runs } from "../../geometry/sketch.ts";
 
 /** The smallest upright box around the curves themselves, not their controls; empty when nothing is drawn. */
-export function extentOf(outlines: readonly Outline[]): Box {
+export function extentOf(outlines: readonly Runs[]): Box {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const outline of outlines)
     for (const { points: p } of outline) {

@@ -1,18 +1,55 @@
 import type { Element } from "@xmldom/xmldom";
 import type { Matrix } from "../../geometry/matrix.ts";
+import type { Runs } from "../../geometry/sketch.ts";
+import type { FlatColor } from "./color.ts";
 import type { Budget } from "./limits.ts";
-import type { Outline } from "./outline.ts";
-import type { PaintSource } from "./paint.ts";
+import type { Dropped } from "./report.ts";
 import type { Style } from "./style.ts";
 import type { Viewport } from "./viewport.ts";
 
-/** One flat area of a drawing, in the coordinates of its root. */
-export interface Painted {
-  readonly fill: string;
-  readonly outline: Outline;
+/** What an outline fills, in the coordinates of the root. */
+export interface Region {
+  readonly outline: Runs;
   readonly rule: "nonzero" | "evenodd";
+  /** What it is cut to. */
+  readonly clips: readonly Clip[];
+}
+
+/** Everything but its regions is cut away; none: everything is. */
+export interface Clip {
+  readonly regions: readonly Region[];
+}
+
+/** One flat area of a drawing. */
+export interface Painted extends Region, FlatColor {
+  readonly kind: "painted";
   /** The element that painted it, for messages. */
   readonly from: string;
+  /** Names of its element and of the groups around it, outermost first. */
+  readonly trail: readonly Named[];
+  /** Where in the file it comes from: its element, or the outermost `use` that led there. */
+  readonly holder: Element;
+}
+
+/** Marks seen through: painted as one picture, which then covers what lies below by a share. */
+export interface Veil {
+  readonly kind: "veil";
+  readonly alpha: number;
+  readonly marks: Mark[];
+}
+
+/** What a walk leaves behind, in paint order. */
+export type Mark = Painted | Veil;
+
+/** All painted areas in a mark. */
+export const leavesOf = (mark: Mark): Painted[] =>
+  mark.kind === "veil" ? mark.marks.flatMap(leavesOf) : [mark];
+
+/** What an element is called. */
+export interface Named {
+  /** Its id, and the label that an editor shows for it. */
+  readonly names: readonly string[];
+  readonly classes: readonly string[];
 }
 
 /** Where the walk stands. */
@@ -20,21 +57,27 @@ export interface Place {
   readonly matrix: Matrix;
   readonly style: Style;
   readonly viewport: Viewport | undefined;
-  readonly opacity: number;
   readonly depth: number;
-  /** What `use` elements are being followed: none may come back to itself. */
+  /** Where marks are left. */
+  readonly marks: Mark[];
+  readonly clips: readonly Clip[];
+  readonly trail: readonly Named[];
+  /** What `use` elements and clips are being followed: none may come back to itself. */
   readonly following: readonly Element[];
+  readonly holder?: Element;
   /** The `use` that led to this element. */
   readonly use?: Element;
 }
 
 /** What the whole walk shares. */
 export interface Journey {
-  readonly painted: Painted[];
   readonly warn: (what: string) => void;
+  readonly drop: (element: string, why: Dropped["why"]) => void;
   readonly budget: Budget;
   readonly byId: (id: string) => Element | undefined;
-  /** Gradients that were flattened already. */
-  readonly means: PaintSource["means"];
+  /** Clips that were read already, by their element and matrix. */
+  readonly clips: Map<string, Clip>;
   readonly style: (element: Element, parent: Style) => Style;
+  /** Counts a drawing element. */
+  readonly count: () => void;
 }

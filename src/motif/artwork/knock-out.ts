@@ -2,13 +2,21 @@ import { subtract } from "../../geometry/boolean.ts";
 import { intersectRings, pathOfRings, subtractRings } from "../../geometry/clip.ts";
 import { flatten } from "../../geometry/flatten.ts";
 import { growRings } from "../../geometry/grow.ts";
-import { joinPaths, type Path } from "../../geometry/path.ts";
+import { areaOf, joinPaths, type Path } from "../../geometry/path.ts";
 import { boxesMeet, type Coat, uniteMany } from "./stack.ts";
 
 /** How far a colour spreads under one that is cut away for it (µm): about a pixel at 150 dpi. */
 const SPREAD = 150;
 /** How finely outlines are flattened where what comes of it stays hidden (µm). */
 const HIDDEN = 10;
+
+/** An area of a role that was cut away, since a role that lies lower in the stack is painted over it. */
+export interface CutAway {
+  readonly role: string;
+  readonly for: readonly string[];
+  /** µm² */
+  readonly area: number;
+}
 
 /**
  * One path a role (as pieces to be united), such that stacking the roles in order looks as painting the coats did.
@@ -17,9 +25,13 @@ const HIDDEN = 10;
  * that merely abut let the ground through along their common edge, so what a coat is cut away for spreads a
  * little under it, where the coat hides it: the trap of a printer, and invisible.
  */
-export function knockOut(coats: readonly Coat[], order: readonly string[]): Map<string, Path[]> {
+export function knockOut(
+  coats: readonly Coat[],
+  order: readonly string[],
+): { readonly drawn: ReadonlyMap<string, readonly Path[]>; readonly cut: readonly CutAway[] } {
   const level = new Map(order.map((role, i) => [role, i]));
   const drawn = new Map<string, Path[]>(order.map((role) => [role, []]));
+  const cut: CutAway[] = [];
   coats.forEach((coat, i) => {
     const covers = coats
       .slice(i + 1)
@@ -28,9 +40,11 @@ export function knockOut(coats: readonly Coat[], order: readonly string[]): Map<
       covers.length === 0 ? coat.path : subtract(coat.path, uniteMany(covers.map((cover) => cover.path)));
     if (left.contours.length > 0) drawn.get(coat.role)!.push(left);
     if (left === coat.path) return;
+    const roles = [...new Set(covers.map((cover) => cover.role))];
+    cut.push({ role: coat.role, for: roles, area: areaOf(coat.path) - areaOf(left) });
     for (const [role, path] of spreads(coat, covers)) drawn.get(role)!.push(path);
   });
-  return drawn;
+  return { drawn, cut };
 }
 
 /** What each covering role adds under the coat: itself grown, within the coat and outside all other covers. */

@@ -4,7 +4,7 @@ import { MOST_ROLES } from "../motif.ts";
 /** What a drawing may take, so that a file from a stranger cannot hold a program up. */
 export const LIMITS = {
   /** Characters of the file. */
-  characters: 1_000_000,
+  characters: 4_000_000,
   /** Elements, counting what `use` repeats. */
   elements: 10_000,
   /** Elements inside one another, counting what `use` enters. */
@@ -13,6 +13,13 @@ export const LIMITS = {
   points: 200_000,
   /** Characters of attributes read, counting what `use` repeats. */
   text: 10_000_000,
+  /** Rules of style sheets, and how often one is tried on an element. */
+  rules: 2000,
+  trials: 4_000_000,
+  /** Dashes of all strokes together. */
+  dashes: 20_000,
+  /** Overlaps of half transparent areas with what lies below them. */
+  veils: 4000,
   /** Different roles: as many as a pattern has beside its ground. */
   roles: (MOST_ROLES - 1) as number,
 } as const;
@@ -25,11 +32,13 @@ export interface Budget {
   text(where: string, count: number): void;
   /** So many points more are drawn. */
   points(where: string, count: number): void;
+  /** So many dashes more are drawn. */
+  dashes(where: string, count: number): void;
 }
 
 /** A fresh count. */
 export function budget(): Budget {
-  let [elements, points, text] = [0, 0, 0];
+  let [elements, points, text, dashes] = [0, 0, 0, 0];
   return {
     element(where, depth) {
       if (depth > LIMITS.depth)
@@ -45,6 +54,10 @@ export function budget(): Budget {
     points(where, count) {
       points += count;
       if (points > LIMITS.points) throw tooLarge(where, `more than ${LIMITS.points} points`);
+    },
+    dashes(where, count) {
+      dashes += count;
+      if (dashes > LIMITS.dashes) throw tooLarge(where, `more than ${LIMITS.dashes} dashes`);
     },
   };
 }

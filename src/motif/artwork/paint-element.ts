@@ -1,63 +1,82 @@
 import type { Element } from "@xmldom/xmldom";
+import { type Runs, transformRuns } from "../../geometry/sketch.ts";
 import type { Journey, Painted, Place } from "./journey.ts";
 import { readMeasure } from "./measure.ts";
-import { type Outline, transformOutline } from "./outline.ts";
 import { readPaint } from "./paint.ts";
 import { shapeOutline } from "./shapes.ts";
-import { strokeOutline } from "./stroke.ts";
-import { readShare, type Style } from "./style.ts";
-import { type Viewport, viewportOf } from "./viewport.ts";
+import { strokeArea } from "./stroke-area.ts";
+import { firstStyle, readShare } from "./style.ts";
+import { viewportOf } from "./viewport.ts";
 
-/** Adds what a drawing element paints: its fill, then its stroke. */
+/** Leaves marks for what a drawing element paints: its fill, then its stroke, or as `paint-order` says. */
 export function paintElement(element: Element, journey: Journey, here: Place, where: string): void {
   const { style, matrix } = here;
-  if (style.visibility !== "visible") return;
+  if (style.visibility !== "visible") {
+    journey.drop(where, "hidden");
+    return;
+  }
   const warn = (what: string): void => journey.warn(`${where}: ${what}`);
-  const source = { byId: journey.byId, means: journey.means, warn };
   const viewport = here.viewport ?? viewportOf(100, 100);
   const outline = shapeOutline(element, viewport, where);
   journey.budget.points(
     where,
     outline.reduce((sum, run) => sum + run.points.length / 2, 0),
   );
-  const put = (kind: "fill" | "stroke", area: () => Outline, rule: Painted["rule"]): void => {
-    const color = readPaint(style[kind], style.color, source);
+  if (outline.length === 0) {
+    journey.drop(where, "empty");
+    return;
+  }
+  let why: "unpainted" | "hidden" | "no-area" | undefined = "unpainted";
+  const put = (kind: "fill" | "stroke", area: () => Runs, rule: Painted["rule"]): void => {
+    const color = readPaint(style[kind], style.color, {
+      byId: journey.byId,
+      styleOf: (stop) => journey.style(stop, firstStyle),
+      ...{ warn, viewport, outline, kind },
+    });
     if (!color) return;
-    const cover = color.alpha * here.opacity * readShare(style[`${kind}-opacity`]);
-    if (cover === 0) return;
+    const alpha = color.alpha * readShare(style[`${kind}-opacity`]);
+    if (alpha === 0) {
+      if (why === "unpainted") why = "hidden";
+      return;
+    }
     const drawn = area();
-    if (drawn.length === 0) return;
-    if (cover < 1)
-      warn(`its ${kind} covers ${Math.round(cover * 100)} %; it is drawn solid in ${color.fill}`);
-    journey.painted.push({ fill: color.fill, outline: transformOutline(drawn, matrix), rule, from: where });
+    if (drawn.length === 0) {
+      if (why === "unpainted") why = "no-area";
+      return;
+    }
+    why = undefined;
+    here.marks.push({
+      ...{ kind: "painted", fill: color.fill, alpha, outline: drawn, rule, from: where },
+      ...{ clips: here.clips, trail: here.trail, holder: here.holder ?? element },
+    });
   };
-  put("fill", () => outline.filter(hasArea), style["fill-rule"] === "evenodd" ? "evenodd" : "nonzero");
-  put("stroke", () => strokeArea(outline, style, viewport, where, warn), "nonzero");
+  const fill = (): void =>
+    put(
+      "fill",
+      () => transformRuns(outline.filter(hasArea), matrix),
+      style["fill-rule"] === "evenodd" ? "evenodd" : "nonzero",
+    );
+  const stroke = (): void => {
+    const width = readMeasure(style["stroke-width"], viewport.diagonal, 1, `${where} > stroke-width`);
+    if (width <= 0) return;
+    const pathLength = Number(element.getAttribute("pathLength") ?? "");
+    put(
+      "stroke",
+      () => strokeArea(outline, here, { width, pathLength, viewport, where, journey }),
+      "nonzero",
+    );
+  };
+  const strokeFirst = /^\s*(?:markers\s+)?stroke/.test(style["paint-order"]);
+  for (const paint of strokeFirst ? [stroke, fill] : [fill, stroke]) paint();
+  if (why !== undefined) journey.drop(where, why);
+  const marked = (["marker-start", "marker-mid", "marker-end"] as const).some(
+    (name) => style[name] !== "none",
+  );
+  if (marked) warn("its markers are not drawn; expand the line's appearance in its editor");
 }
 
 /** A single straight side fills nothing. */
-function hasArea({ points: p }: Outline[number]): boolean {
+function hasArea({ points: p }: Runs[number]): boolean {
   if (p.length > 8) return true;
   return p.length === 8 && !(p[0] === p[2] && p[1] === p[3] && p[4] === p[6] && p[5] === p[7]);
-}
-
-function strokeArea(
-  outline: Outline,
-  style: Style,
-  viewport: Viewport,
-  where: string,
-  warn: (what: string) => void,
-): Outline {
-  const width = readMeasure(style["stroke-width"], viewport.diagonal, 1, `${where} > stroke-width`);
-  if (width <= 0) return [];
-  if (style["stroke-dasharray"] !== "none") warn("its dashes are drawn as one line");
-  const join = style["stroke-linejoin"];
-  const cap = style["stroke-linecap"];
-  const limit = Number(style["stroke-miterlimit"]);
-  return strokeOutline(outline, {
-    width,
-    join: join === "round" || join === "bevel" ? join : "miter",
-    cap: cap === "round" || cap === "square" ? cap : "butt",
-    miterLimit: limit >= 1 ? limit : 4,
-  });
 }

@@ -1,5 +1,6 @@
 import { DOMParser, type Document, type Element, ParseError } from "@xmldom/xmldom";
 import { badInput } from "../../errors/catalogue.ts";
+import { withoutEntities } from "./entities.ts";
 import { LIMITS, tooLarge } from "./limits.ts";
 
 /** SVG's own namespace. */
@@ -7,7 +8,7 @@ const SVG = "http://www.w3.org/2000/svg";
 
 /**
  * The root element of an SVG file.
- * Nothing outside the text is ever fetched, and declarations of entities are refused before they are read.
+ * Nothing outside the text is ever fetched, and no entity is ever expanded.
  * @throws SprigwrightError `not-svg`, `malformed-svg` (with the line), `unsafe-svg`, `artwork-too-large`
  */
 export function parseSvg(text: string): Element {
@@ -15,9 +16,9 @@ export function parseSvg(text: string): Element {
   const source = text.startsWith("\ufeff") ? text.slice(1) : text;
   if (!source.trimStart().startsWith("<"))
     throw notSvg(source.trim() === "" ? "the text is empty" : "it is not XML");
-  refuseEntities(source);
-  if (countTags(source) > LIMITS.elements) throw tooLarge("svg", `more than ${LIMITS.elements} elements`);
-  const root = parseXml(source).documentElement;
+  const plain = withoutEntities(source);
+  if (countTags(plain) > LIMITS.elements) throw tooLarge("svg", `more than ${LIMITS.elements} elements`);
+  const root = parseXml(withNamespace(plain)).documentElement;
   if (root?.localName !== "svg" || root.namespaceURI !== SVG)
     throw notSvg(`its root element is <${root?.nodeName ?? "none"}>`);
   return root;
@@ -44,18 +45,13 @@ function parseXml(source: string): Document {
   }
 }
 
-/** Entities can grow a small file to any size, and can name other files; drawings do without. */
-function refuseEntities(source: string): void {
-  const at = source.indexOf("<!DOCTYPE");
+/** A drawing that was cut out of a web page lacks the namespace that a file has to name. */
+function withNamespace(source: string): string {
+  const at = source.indexOf("<svg");
   const end = at < 0 ? -1 : source.indexOf(">", at);
-  const subset = at >= 0 && source.slice(at, end < 0 ? source.length : end).includes("[");
-  if (subset || source.includes("<!ENTITY"))
-    throw badInput(
-      "unsafe-svg",
-      "svg",
-      "the file declares entities in its DOCTYPE",
-      "delete the <!DOCTYPE …> lines, or save the drawing as plain SVG",
-    );
+  if (end < 0 || !/[\s/>]/.test(source[at + 4]!) || /\sxmlns\s{0,4}=/.test(source.slice(at, end)))
+    return source;
+  return `${source.slice(0, at + 4)} xmlns="${SVG}"${source.slice(at + 4)}`;
 }
 
 function countTags(source: string): number {

@@ -1,12 +1,15 @@
+import type { Element } from "@xmldom/xmldom";
 import { badInput } from "../../errors/catalogue.ts";
-import { evenOdd, unite } from "../../geometry/boolean.ts";
 import type { Matrix } from "../../geometry/matrix.ts";
-import { areaOf, type Path } from "../../geometry/path.ts";
+import type { Path } from "../../geometry/path.ts";
 import { umToMm } from "../../units/length.ts";
-import { extentOf } from "./extent.ts";
-import { transformOutline } from "./outline.ts";
+import { hiddenOf } from "./cover.ts";
+import { boxOfMarks } from "./frame.ts";
+import type { Named } from "./journey.ts";
+import { layMarks } from "./lay.ts";
 import { parseSvg } from "./parse.ts";
-import { toPath } from "./to-path.ts";
+import type { Dropped } from "./report.ts";
+import { over } from "./veil.ts";
 import { walk } from "./walk.ts";
 
 /** One flat area of a drawing, at its size in the pattern. */
@@ -15,22 +18,26 @@ export interface FlatArea {
   readonly fill: string;
   /** United, in µm about the centre of the drawing. */
   readonly path: Path;
+  /** Names of its element and of the groups around it, outermost first. */
+  readonly trail: readonly Named[];
+  /** Where in the file it comes from. */
+  readonly holder: Element;
 }
 
 /** A drawing read from SVG. */
 export interface ArtworkDrawing {
-  /** Back to front, as the file paints them. */
+  /** Back to front, as the file paints them; none is wholly hidden. */
   readonly areas: readonly FlatArea[];
+  /** Drawing elements of the file. */
+  readonly shapes: number;
   /** mm, the longer one being what was asked for. */
   readonly width: number;
   readonly height: number;
   /** From the coordinates of the file's root to mm. */
   readonly placed: Matrix;
+  readonly dropped: readonly Dropped[];
   readonly warnings: readonly string[];
 }
-
-/** Areas below this are dust of rounding: a hundredth of a millimetre squared (µm²). */
-const DUST = 100;
 
 /**
  * Reads a drawing, `size` mm on its longer side, centred on the origin.
@@ -38,33 +45,58 @@ const DUST = 100;
  * attributes that cannot be read
  */
 export function readDrawing(svg: string, size: number): ArtworkDrawing {
-  const { painted, page, warnings } = walk(parseSvg(svg));
-  const { minX, minY, maxX, maxY } = extentOf(painted.map((area) => area.outline));
+  return drawWalk(walk(parseSvg(svg)), size);
+}
+
+/** Drawings by the parameters that they were read from: a use is read once, however often it is asked. */
+const known = new WeakMap<object, ArtworkDrawing>();
+
+/** {@link readDrawing} for the parameters of a use, which must not change. */
+export function drawingOf(params: { readonly svg: string; readonly size: number }): ArtworkDrawing {
+  const read = known.get(params) ?? readDrawing(params.svg, params.size);
+  known.set(params, read);
+  return read;
+}
+
+/** What a walk found, `size` mm on its longer side. @throws SprigwrightError `empty-artwork`, `bad-artwork` */
+export function drawWalk(walked: ReturnType<typeof walk>, size: number): ArtworkDrawing {
+  const { marks, page } = walked;
+  const dropped = [...walked.dropped];
+  const warnings = new Set(walked.warnings);
+  const { minX, minY, maxX, maxY } = boxOfMarks(marks);
   const longer = Math.max(maxX - minX, maxY - minY);
-  if (painted.length === 0 || longer === 0) throw nothingDrawn(warnings);
-  if (!Number.isFinite(longer)) throw notFinite();
+  if (Number.isNaN(longer) || longer === Infinity) throw notFinite();
+  if (!(longer > 0)) throw nothingDrawn([...warnings]);
+
   const scale = size / longer;
   const placed: Matrix = [scale, 0, 0, scale, (-scale * (minX + maxX)) / 2, (-scale * (minY + maxY)) / 2];
-  const areas: FlatArea[] = [];
-  const said = [...warnings];
   const slack = longer / 100;
   if (minX < -slack || minY < -slack || maxX > page.width + slack || maxY > page.height + slack)
-    said.push("the drawing reaches beyond its page (the viewBox); it is taken whole");
-  for (const { fill, outline, rule, from } of painted) {
-    const drawn = toPath(transformOutline(outline, placed));
-    const path = rule === "evenodd" ? evenOdd(drawn) : unite([drawn]);
-    if (areaOf(path) >= DUST) areas.push({ fill, path });
-    else said.push(`${from}: it covers nothing at this size, so it is left out`);
-  }
-  if (areas.length === 0) throw nothingDrawn(said);
+    warnings.add("the drawing reaches beyond its page (the viewBox); it is taken whole");
+  const sheets = layMarks(marks, placed, (element, why) => dropped.push({ element, why }));
+  const hidden = hiddenOf(sheets);
+  const shown = new Set(sheets.filter((_, i) => !hidden.has(i)).map(({ from }) => from));
+  for (const from of new Set(sheets.map((sheet) => sheet.from)))
+    if (!shown.has(from)) dropped.push({ element: from, why: "covered" });
+  const areas = sheets.flatMap((sheet, i): FlatArea[] => {
+    if (hidden.has(i)) return [];
+    const { path, trail, holder, from, alpha } = sheet;
+    if (alpha < 1)
+      warnings.add(
+        `${from}: it is half transparent (${Math.round(alpha * 100)} %) over the bare ground; it is drawn as over white`,
+      );
+    return [{ fill: alpha < 1 ? over(sheet, WHITE).fill : sheet.fill, path, trail, holder }];
+  });
+  if (areas.length === 0) throw nothingDrawn([...warnings]);
   return {
-    areas,
+    ...{ areas, placed, dropped, shapes: walked.shapes },
     width: umToMm(Math.round((maxX - minX) * scale * 1000)),
     height: umToMm(Math.round((maxY - minY) * scale * 1000)),
-    placed,
-    warnings: said,
+    warnings: [...warnings],
   };
 }
+
+const WHITE = { fill: "#ffffff", alpha: 1 };
 
 const nothingDrawn = (warnings: readonly string[]): Error =>
   badInput(

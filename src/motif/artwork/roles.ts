@@ -1,12 +1,11 @@
-import { badInput, unknownName } from "../../errors/catalogue.ts";
-import { readColor } from "./color.ts";
+import { badInput } from "../../errors/catalogue.ts";
+import { areaOf } from "../../geometry/path.ts";
 import { colorWord } from "./color-word.ts";
 import { LIMITS } from "./limits.ts";
+import { mergeFills } from "./merge.ts";
+import { type PartKey, partOf, readPartKey } from "./parts.ts";
 import type { FlatArea } from "./read.ts";
 import { coatsOf, stackRoles } from "./stack.ts";
-
-/** Fills of a drawing in the order in which they are first painted. */
-export const fillsOf = (areas: readonly FlatArea[]): string[] => [...new Set(areas.map((area) => area.fill))];
 
 /** Role names for fills: a word for each colour, numbered where two fills would share one. */
 export function nameFills(fills: readonly string[], taken: readonly string[] = []): Record<string, string> {
@@ -22,38 +21,52 @@ export function nameFills(fills: readonly string[], taken: readonly string[] = [
   return names;
 }
 
-/**
- * Roles as given, under the fills' own spelling. A colour that this drawing does not have is passed over, since one
- * map may serve a whole set of drawings; what is no colour at all is a slip.
- * @throws SprigwrightError `unknown-fill`
- */
-export function rolesByFill(
+/** The part of every area: a name that the map of roles gives, or its colour. @throws SprigwrightError `unknown-fill` */
+export function partsOf(
+  areas: readonly FlatArea[],
   given: Readonly<Record<string, string>>,
-  fills: readonly string[],
-): Record<string, string> {
-  const found: Record<string, string> = {};
-  for (const [key, role] of Object.entries(given)) {
-    const fill = readColor(key)?.fill;
-    if (fill === undefined) throw unknownName(`roles > ${key}`, "fill", key, fills);
-    if (fills.includes(fill)) found[fill] = role;
-  }
-  return found;
+): { readonly keys: readonly PartKey[]; readonly parts: readonly string[] } {
+  const fills = [...new Set(areas.map((area) => area.fill))];
+  const keys = Object.keys(given).map((key) => readPartKey(key, fills));
+  return { keys, parts: areas.map((area) => partOf(area, keys)) };
 }
 
-/** A complete map of fills to roles, back to front: what a drawing's layers stack by. */
+/**
+ * A complete map of parts to roles, back to front: what a drawing's layers stack by. What the user named keeps its
+ * role; other colours join the nearest named or larger one within `merge` (ΔE00), or get a word of their own.
+ * A name that this drawing does not have is passed over, since one map may serve a whole set of drawings.
+ * @throws SprigwrightError `unknown-fill`, `too-many-roles`
+ */
 export function completeRoles(
   areas: readonly FlatArea[],
   given: Readonly<Record<string, string>>,
+  merge = 0,
 ): Record<string, string> {
-  const fills = fillsOf(areas);
-  const known = rolesByFill(given, fills);
-  const unnamed = fills.filter((fill) => known[fill] === undefined);
-  const roleOf = { ...known, ...nameFills(unnamed, Object.values(known)) };
-  const roles = new Set(Object.values(roleOf));
+  const { keys, parts } = partsOf(areas, given);
+  const known: Record<string, string> = {};
+  Object.values(given).forEach((role, i) => {
+    if (keys[i]!.by === "fill" || parts.includes(keys[i]!.part)) known[keys[i]!.part] = role;
+  });
+  const painted = new Map<string, number>();
+  parts.forEach((part, i) => {
+    if (part === areas[i]!.fill) painted.set(part, (painted.get(part) ?? 0) + areaOf(areas[i]!.path));
+  });
+  const named = Object.keys(known).filter((part) => part.startsWith("#"));
+  const merged = mergeFills(
+    [...painted].map(([fill, area]) => ({ fill, area })),
+    merge,
+    named,
+  );
+  const leaders = [...new Set([...painted.keys()].map((fill) => merged.get(fill)!))];
+  const unnamed = leaders.filter((fill) => known[fill] === undefined);
+  const names = { ...known, ...nameFills(unnamed, Object.values(known)) };
+  const roleOf = (part: string): string => names[merged.get(part) ?? part]!;
+  const order = [...new Set(parts)];
+  const roles = new Set(order.map(roleOf));
   if (roles.size > LIMITS.roles) throw tooManyRoles(roles.size);
-  const order = stackRoles(coatsOf(areas.map(({ fill, path }) => ({ role: roleOf[fill]!, path }))));
+  const stack = stackRoles(coatsOf(areas.map(({ path }, i) => ({ role: roleOf(parts[i]!), path }))));
   const stacked: Record<string, string> = {};
-  for (const role of order) for (const fill of fills) if (roleOf[fill] === role) stacked[fill] = role;
+  for (const role of stack) for (const part of order) if (roleOf(part) === role) stacked[part] = role;
   return stacked;
 }
 
@@ -62,5 +75,5 @@ const tooManyRoles = (count: number): Error =>
     "too-many-roles",
     "roles",
     `the drawing has ${count} colours that would each become a role; a motif holds at most ${LIMITS.roles}`,
-    "reduce its colours in the editor, or map several fills to one role",
+    "merge near colours, such as merge: 8, or map several fills to one role",
   );

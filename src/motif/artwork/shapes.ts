@@ -1,9 +1,9 @@
 import type { Element } from "@xmldom/xmldom";
 import { badInput } from "../../errors/catalogue.ts";
-import { drawArc, drawEllipse } from "./arc.ts";
+import { drawArc, drawEllipse } from "../../geometry/arc.ts";
+import { readPathData } from "../../geometry/path-data.ts";
+import { type Runs, type Sketch, sketch } from "../../geometry/sketch.ts";
 import { readMeasure, readNumbers } from "./measure.ts";
-import { type Outline, type Sketch, sketch } from "./outline.ts";
-import { readPathData } from "./path-data.ts";
 import type { Viewport } from "./viewport.ts";
 
 interface Given {
@@ -45,7 +45,7 @@ const SHAPES: Readonly<Record<string, (to: Sketch, given: Given) => void>> = {
 export const SHAPE_NAMES: readonly string[] = [...Object.keys(SHAPES), "polyline", "polygon", "path"];
 
 /** What a drawing element draws, in its own coordinates. @throws SprigwrightError for attributes that cannot be read */
-export function shapeOutline(element: Element, viewport: Viewport, where: string): Outline {
+export function shapeOutline(element: Element, viewport: Viewport, where: string): Runs {
   const name = element.localName ?? "";
   if (name === "path") return readPathData(element.getAttribute("d") ?? "", `${where} > d`);
   const to = sketch();

@@ -1,4 +1,4 @@
-import { unite } from "../../geometry/boolean.ts";
+import { joinApart, unite } from "../../geometry/boolean.ts";
 import { intersectRings, ringsArea } from "../../geometry/clip.ts";
 import { flatten } from "../../geometry/flatten.ts";
 import { type Box, boxOf, type Path } from "../../geometry/path.ts";
@@ -28,18 +28,55 @@ export function coatsOf(areas: readonly { readonly role: string; readonly path: 
 const AT_ONCE = 24;
 
 /**
- * A union in rounds of a few paths, so that thousands that lie on one another shrink before they meet.
- * A path that is there twice is taken once: outlines that coincide are what the Bézier engine is slowest at.
+ * A union of united paths, Béziers kept. Only paths whose boxes meet are united at all; of those, a few at a time, so
+ * that thousands that lie on one another shrink before they meet. A path that is there twice is taken once: outlines
+ * that coincide are what the Bézier engine is slowest at.
  */
 export function uniteMany(paths: readonly Path[]): Path {
-  const different = new Map(paths.map((path) => [`${path.contours}:${path.points}`, path]));
-  let left = [...different.values()];
+  const different = new Map(
+    paths.filter((path) => path.contours.length > 0).map((path) => [`${path.contours}:${path.points}`, path]),
+  );
+  let left = heaps([...different.values()]).map(uniteHeap);
+  // A union may reach what its members did not; boxes only grow by it, so this ends.
+  for (let before = -1; before !== left.length && left.length > 1; ) {
+    before = left.length;
+    left = heaps(left).map(uniteHeap);
+  }
+  return left.length === 1 ? left[0]! : joinApart(left);
+}
+
+function uniteHeap(paths: readonly Path[]): Path {
+  let left = paths;
   while (left.length > AT_ONCE) {
     const fewer: Path[] = [];
     for (let i = 0; i < left.length; i += AT_ONCE) fewer.push(unite(left.slice(i, i + AT_ONCE)));
     left = fewer;
   }
-  return left.length === 1 ? left[0]! : unite(left);
+  return unite(left);
+}
+
+/** Paths sorted into heaps, so that boxes of different heaps do not meet; in the order of their first paths. */
+function heaps(paths: readonly Path[]): Path[][] {
+  const boxes = paths.map(boxOf);
+  const heapOf = paths.map((_, i) => i);
+  const top = (i: number): number => {
+    let at = i;
+    while (heapOf[at] !== at) at = heapOf[at]!;
+    return at;
+  };
+  for (let i = 1; i < paths.length; i++)
+    for (let j = 0; j < i; j++) {
+      if (!boxesMeet(boxes[i]!, boxes[j]!)) continue;
+      const [p, q] = [top(i), top(j)];
+      heapOf[Math.max(p, q)] = Math.min(p, q);
+    }
+  const found = new Map<number, Path[]>();
+  paths.forEach((path, i) => {
+    const heap = found.get(top(i));
+    if (heap) heap.push(path);
+    else found.set(top(i), [path]);
+  });
+  return [...found.values()];
 }
 
 /** Whether two boxes share any area. */

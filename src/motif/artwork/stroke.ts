@@ -1,29 +1,65 @@
-import { flatten, type Ring } from "../../geometry/flatten.ts";
+import { fitRing } from "../../geometry/fit.ts";
+import { flatten, type Ring, ringArea } from "../../geometry/flatten.ts";
+import { areaOf } from "../../geometry/path.ts";
 import { pen } from "../../geometry/pen.ts";
+import type { Run, Runs } from "../../geometry/sketch.ts";
 import { type StrokeStyle, strokeRing } from "../../geometry/stroke.ts";
+import { type Dash, dashesOf, lengthOf } from "./dash.ts";
 import { extentOf } from "./extent.ts";
-import type { Outline, Run } from "./outline.ts";
 
 /** Whole steps across the longer side of what is stroked: fine enough that rounding to one does not show. */
 const STEPS = 4_000_000;
 /** How far the flattened line may stray, in steps. */
 const TOLERANCE = 60;
+/** How far the curves of the area's outline may stray from it, in steps: 1 µm at 30 mm. */
+const FIT = 140;
 
 /** How an element's line is drawn, in its own coordinates. */
-export type LineStyle = Omit<StrokeStyle, "tolerance">;
+export interface LineStyle extends Omit<StrokeStyle, "tolerance"> {
+  readonly dash: Dash | undefined;
+  /** What the author says the line is long, which dashes are measured by; 0: as long as it is. */
+  readonly pathLength: number;
+  /** Told how many dashes are about to be drawn. */
+  readonly spend: (count: number) => void;
+}
 
-/** The area that the stroke of an outline covers, as straight-sided runs for nonzero filling. */
-export function strokeOutline(outline: Outline, style: LineStyle): Outline {
+/** The area that the stroke of an outline covers, for nonzero filling. */
+export function strokeOutline(outline: Runs, style: LineStyle): Runs {
   const box = extentOf([outline]);
   const longer = Math.max(box.maxX - box.minX, box.maxY - box.minY, style.width);
   if (!(longer > 0) || !Number.isFinite(longer)) return [];
   const scale = STEPS / longer;
   const scaled: StrokeStyle = { ...style, width: style.width * scale, tolerance: TOLERANCE };
   const runs: Run[] = [];
-  for (const run of outline)
-    for (const ring of strokeRing(lineOf(run, box.minX, box.minY, scale), run.closed, scaled))
-      runs.push(backToRun(ring, box.minX, box.minY, scale));
+  for (const run of outline) {
+    for (const { line, closed } of partsOf(run, style, box.minX, box.minY, scale)) {
+      // Without a cap, a line of no length is nothing (SVG 2, section 13.5.4).
+      if (style.cap === "butt" && lengthOf(line, closed) < 1) continue;
+      for (const ring of strokeRing(line, closed, scaled))
+        if (ring.length >= 6) runs.push(runOf(ring, box.minX, box.minY, scale));
+    }
+  }
   return runs;
+}
+
+/** A run as one line, or as its dashes. */
+function partsOf(
+  run: Run,
+  { dash, pathLength, spend }: LineStyle,
+  ox: number,
+  oy: number,
+  scale: number,
+): readonly { readonly line: Ring; readonly closed: boolean }[] {
+  const line = lineOf(run, ox, oy, scale);
+  if (!dash) return [{ line, closed: run.closed }];
+  const long = lengthOf(line, run.closed);
+  const unit = pathLength > 0 ? long / pathLength : scale;
+  const lengths = dash.lengths.map((length) => length * unit);
+  const period = lengths.reduce((sum, length) => sum + length, 0);
+  if (!(period > 0)) return [{ line, closed: run.closed }];
+  spend(Math.ceil((long / period) * (lengths.length / 2)));
+  const parts = dashesOf(line, run.closed, { lengths, offset: dash.offset * unit });
+  return parts.map((part) => ({ line: part, closed: false }));
 }
 
 /** A run as a line of points, in steps from the corner of its box. */
@@ -45,14 +81,28 @@ function lineOf({ points: p, closed }: Run, ox: number, oy: number, scale: numbe
   return end[0] === start[0] && end[1] === start[1] ? Float64Array.from([...ring, ...start]) : ring;
 }
 
-function backToRun(ring: Ring, ox: number, oy: number, scale: number): Run {
+/** A ring as curves, where curves are fewer and cover the same; else as its sides. */
+function runOf(ring: Ring, ox: number, oy: number, scale: number): Run {
+  const fitted = fitRing(ring, FIT);
+  const area = ringArea(ring);
+  let long = lengthOf(ring, true);
+  if (!(long > 0)) long = 0;
+  const serves =
+    fitted.points.length / 6 < ring.length / 2 && Math.abs(areaOf(fitted) - area) <= (FIT / 4) * long;
+  const x = (v: number): number => v / scale + ox;
+  const y = (v: number): number => v / scale + oy;
   const points: number[] = [];
+  if (serves) {
+    const p = fitted.points;
+    for (let i = 0; i <= p.length; i += 2) points.push(x(p[i % p.length]!), y(p[(i + 1) % p.length]!));
+    return { points, closed: true };
+  }
   const count = ring.length / 2;
   for (let k = 0; k <= count; k++) {
     const i = 2 * (k % count);
-    const [x, y] = [ring[i]! / scale + ox, ring[i + 1]! / scale + oy];
-    if (k > 0) points.push(points[points.length - 2]!, points[points.length - 1]!, x, y);
-    points.push(x, y);
+    const [px, py] = [x(ring[i]!), y(ring[i + 1]!)];
+    if (k > 0) points.push(points[points.length - 2]!, points[points.length - 1]!, px, py);
+    points.push(px, py);
   }
   return { points, closed: true };
 }

@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import { readDeclarations } from "./declarations.ts";
 
 /** Properties that children take over, with their first values (SVG 2 and CSS). */
 const INHERITED = {
@@ -6,6 +7,7 @@ const INHERITED = {
   fill: "#000000",
   "fill-rule": "nonzero",
   "fill-opacity": "1",
+  "clip-rule": "nonzero",
   stroke: "none",
   "stroke-width": "1",
   "stroke-linecap": "butt",
@@ -13,6 +15,11 @@ const INHERITED = {
   "stroke-miterlimit": "4",
   "stroke-opacity": "1",
   "stroke-dasharray": "none",
+  "stroke-dashoffset": "0",
+  "paint-order": "normal",
+  "marker-start": "none",
+  "marker-mid": "none",
+  "marker-end": "none",
   visibility: "visible",
 } as const;
 
@@ -20,10 +27,16 @@ const INHERITED = {
 const OWN = {
   opacity: "1",
   display: "inline",
+  overflow: "",
   "clip-path": "none",
   mask: "none",
   filter: "none",
   transform: "",
+  "transform-origin": "",
+  "vector-effect": "none",
+  "mix-blend-mode": "normal",
+  "stop-color": "#000000",
+  "stop-opacity": "1",
 } as const;
 
 /** The properties that are read, each with its value as text. */
@@ -32,42 +45,39 @@ export type Style = Readonly<Record<keyof typeof INHERITED | keyof typeof OWN, s
 /** What the outermost element inherits. */
 export const firstStyle: Style = { ...INHERITED, ...OWN };
 
-/** Declarations from style sheets that hold for an element. */
-export type Rules = (element: Element) => ReadonlyMap<string, string>;
+const NAMES = Object.keys(firstStyle) as readonly (keyof Style)[];
+/** Where an attribute of the same name has a syntax of its own, or none. */
+const NO_ATTRIBUTE: ReadonlySet<string> = new Set(["transform"]);
+
+/** Declarations from style sheets that hold for an element, and those of them that are `!important`. */
+export interface Ruled {
+  readonly plain: ReadonlyMap<string, string>;
+  readonly important: ReadonlyMap<string, string>;
+}
+export type Rules = (element: Element) => Ruled;
 
 /**
- * The style of an element: its `style` attribute before style sheets before presentation attributes before what
- * it inherits.
+ * The style of an element, after the cascade of CSS: important rules, its `style` attribute, style sheets,
+ * presentation attributes, then what it inherits.
  */
 export function styleOf(element: Element, parent: Style, rules: Rules): Style {
   const inline = readDeclarations(element.getAttribute("style") ?? "");
   const sheet = rules(element);
   const style: Record<string, string> = { ...parent, ...OWN };
-  for (const name of Object.keys(style) as (keyof Style)[]) {
-    // The `transform` attribute has a syntax of its own, and is read as what it is.
-    const attribute = name === "transform" ? null : element.getAttribute(name);
-    const given = (inline.get(name) ?? sheet.get(name) ?? attribute)?.trim();
-    if (given === undefined || given === "") continue;
-    if (given === "inherit" || given === "unset")
-      style[name] = given === "inherit" ? parent[name] : style[name]!;
+  for (const name of NAMES) {
+    const attribute = NO_ATTRIBUTE.has(name) ? null : element.getAttribute(name);
+    const given = (
+      inline.important.get(name) ??
+      sheet.important.get(name) ??
+      inline.plain.get(name) ??
+      sheet.plain.get(name) ??
+      attribute
+    )?.trim();
+    if (given === undefined || given === "" || given === "unset") continue;
+    if (given === "inherit") style[name] = parent[name];
     else style[name] = given === "initial" ? firstStyle[name] : given;
   }
   return style as Style;
-}
-
-/** `name: value` pairs, as a `style` attribute and a rule's braces hold them. */
-export function readDeclarations(text: string): Map<string, string> {
-  const found = new Map<string, string>();
-  for (const piece of text.split(";")) {
-    const colon = piece.indexOf(":");
-    if (colon < 0) continue;
-    const value = piece.slice(colon + 1).trim();
-    found.set(
-      piece.slice(0, colon).trim().toLowerCase(),
-      value.toLowerCase().endsWith("!important") ? value.slice(0, -"!important".length).trim() : value,
-    );
-  }
-  return found;
 }
 
 /** A share as `0.4` or `40%`, held to 0 to 1; text that is no number counts as 1. */

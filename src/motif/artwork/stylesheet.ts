@@ -1,66 +1,99 @@
 import type { Element } from "@xmldom/xmldom";
-import { firstStyle, type Rules, readDeclarations } from "./style.ts";
+import { type Declarations, readDeclarations } from "./declarations.ts";
+import { LIMITS, tooLarge } from "./limits.ts";
+import { classesOf, readSelector, type Selector, selects } from "./selector.ts";
+import { firstStyle, type Ruled, type Rules } from "./style.ts";
 
 interface Rule {
-  readonly selector: string;
-  readonly declarations: ReadonlyMap<string, string>;
+  readonly selector: Selector;
+  readonly declarations: Declarations;
+  readonly order: number;
 }
 
-type BySelector = Map<string, { readonly order: number; readonly declarations: Map<string, string> }>;
-
-/** The parts of a style sheet that drawing programs write. */
+/** The parts of style sheets that drawing programs write. */
 export interface StyleSheet {
   readonly rules: Rules;
   /** Selectors and rules that were passed over. */
   readonly unread: readonly string[];
 }
 
-/** A type, a class, an id, or a star: what `export as SVG` writes. */
-const SIMPLE = /^(?:\*|[.#]?[\w-]{1,100})$/;
-
 /**
- * Reads the text of `<style>` elements: rules with simple selectors (`path`, `.cls-1`, `#stem`, `*`), alone or in
- * lists. An id beats a class, which beats a type; among equals the later rule wins.
+ * Reads the text of `<style>` elements: rules for types, classes, ids and their nesting (`path.leaf`, `#crew path`,
+ * `g > .sail`), alone or in lists. The heavier selector wins, among equals the later rule, and `!important` over all.
+ * @throws SprigwrightError `artwork-too-large`
  */
 export function readStyleSheet(texts: readonly string[]): StyleSheet {
-  const found: Rule[] = [];
   const unread: string[] = [];
-  for (const text of texts)
-    for (const block of withoutComments(text).split("}")) {
-      const brace = block.indexOf("{");
-      if (brace < 0) continue;
-      const declarations = readDeclarations(block.slice(brace + 1));
-      for (const selector of block
-        .slice(0, brace)
-        .split(",")
-        .map((part) => part.trim()))
-        if (SIMPLE.test(selector)) found.push({ selector, declarations });
-        else unread.push(selector.slice(0, 60));
+  // By the id, class or type that the last step asks for, so that an element looks at few rules.
+  const byKey = new Map<string, Rule[]>();
+  let order = 0;
+  for (const { head, body } of texts.flatMap((text) => blocksOf(withoutComments(text)))) {
+    if (head.startsWith("@")) {
+      unread.push(head.slice(0, 60));
+      continue;
     }
-  const bySelector: BySelector = new Map();
-  found.forEach(({ selector, declarations }, order) => {
-    const merged = bySelector.get(selector)?.declarations ?? new Map<string, string>();
-    for (const [name, value] of declarations) if (Object.hasOwn(firstStyle, name)) merged.set(name, value);
-    bySelector.set(selector, { order, declarations: merged });
-  });
-  return { rules: (element) => declarationsFor(element, bySelector), unread };
+    const declarations = readDeclarations(body);
+    if (!concerns(declarations)) continue;
+    for (const text of head.split(",").map((part) => part.trim())) {
+      const selector = readSelector(text);
+      if (!selector) {
+        unread.push(text.slice(0, 60));
+        continue;
+      }
+      if (++order > LIMITS.rules) throw tooLarge("svg > <style>", `more than ${LIMITS.rules} rules`);
+      const last = selector.steps.at(-1)!;
+      const key = last.id !== "" ? `#${last.id}` : last.classes[0] ? `.${last.classes[0]}` : last.type;
+      const listed = byKey.get(key);
+      if (listed) listed.push({ selector, declarations, order });
+      else byKey.set(key, [{ selector, declarations, order }]);
+    }
+  }
+  let trials = 0;
+  const tried = (): void => {
+    if (++trials > LIMITS.trials)
+      throw tooLarge("svg > <style>", `more than ${LIMITS.trials} trials of its rules`);
+  };
+  return { rules: byKey.size === 0 ? () => NONE : (element) => ruled(element, byKey, tried), unread };
 }
 
-function declarationsFor(element: Element, bySelector: BySelector): ReadonlyMap<string, string> {
-  const merged = new Map<string, string>();
-  if (bySelector.size === 0) return merged;
-  const take = (one: { readonly declarations: ReadonlyMap<string, string> } | undefined): void => {
-    for (const [name, value] of one?.declarations ?? []) merged.set(name, value);
-  };
-  take(bySelector.get("*"));
-  take(bySelector.get(element.localName ?? ""));
-  (element.getAttribute("class") ?? "")
-    .split(/\s+/)
-    .flatMap((name) => bySelector.get(`.${name}`) ?? [])
-    .sort((a, b) => a.order - b.order) // the later rule wins, whatever the order of the class names
-    .forEach(take);
-  take(bySelector.get(`#${element.getAttribute("id") ?? ""}`));
+const NONE: Ruled = { plain: new Map(), important: new Map() };
+
+function ruled(element: Element, byKey: ReadonlyMap<string, readonly Rule[]>, tried: () => void): Ruled {
+  const id = element.getAttribute("id");
+  const keys = ["", element.localName ?? "", ...classesOf(element).map((name) => `.${name}`)];
+  if (id) keys.push(`#${id}`);
+  const found = [...new Set(keys)]
+    .flatMap((key) => byKey.get(key) ?? [])
+    .filter((rule) => selects(rule.selector, element, tried))
+    .sort((a, b) => a.selector.weight - b.selector.weight || a.order - b.order);
+  const merged: Declarations = { plain: new Map(), important: new Map() };
+  for (const { declarations } of found)
+    for (const kind of ["plain", "important"] as const)
+      for (const [name, value] of declarations[kind]) merged[kind].set(name, value);
   return merged;
+}
+
+/** Whether a rule says anything about what is drawn. */
+const concerns = ({ plain, important }: Declarations): boolean =>
+  [...plain.keys(), ...important.keys()].some((name) => Object.hasOwn(firstStyle, name));
+
+/** Rules as what stands before their braces and in them; blocks within blocks (`@media`) stay in one piece. */
+function blocksOf(text: string): { readonly head: string; readonly body: string }[] {
+  const found: { head: string; body: string }[] = [];
+  let [from, open, deep] = [0, 0, 0];
+  for (let i = 0; i < text.length; i++) {
+    const char = text[i]!;
+    if (char === ";" && deep === 0) {
+      const head = text.slice(from, i).trim(); // @import and @charset end so
+      if (head.startsWith("@")) found.push({ head, body: "" });
+      from = i + 1;
+    } else if (char === "{" && deep++ === 0) open = i;
+    else if (char === "}" && deep > 0 && --deep === 0) {
+      found.push({ head: text.slice(from, open).trim(), body: text.slice(open + 1, i) });
+      from = i + 1;
+    }
+  }
+  return found;
 }
 
 function withoutComments(text: string): string {

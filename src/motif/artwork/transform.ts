@@ -23,20 +23,22 @@ const FUNCTIONS: Readonly<Record<string, (n: readonly number[]) => Matrix | unde
 };
 
 /**
- * A `transform` attribute as one matrix; angles are in degrees, as SVG has them.
+ * A `transform`, attribute or style, as one matrix; angles are in degrees, as SVG has them; `px` and `deg` may be
+ * written out, as styles have them.
  * @throws SprigwrightError `bad-transform`
  */
 export function readTransform(text: string | null, where: string): Matrix {
   let matrix = identity;
+  if (text === null || text === "none") return matrix;
   // Split rather than matched, so that no text of any length takes more than one pass.
-  const calls = (text ?? "").split(")");
+  const calls = text.split(")");
   const rest = calls.pop() ?? "";
   for (const call of calls) {
     const [name = "", inside, ...more] = call.split("(");
     const numbers = (inside ?? "")
       .split(/[\s,]+/)
       .filter(Boolean)
-      .map(Number);
+      .map((word) => Number(word.length > 60 ? word : word.replace(/(?:px|deg)$/, "")));
     const make =
       Object.hasOwn(FUNCTIONS, name.replace(/[\s,]/g, "")) && FUNCTIONS[name.replace(/[\s,]/g, "")];
     const read = make && more.length === 0 && numbers.every(Number.isFinite) ? make(numbers) : undefined;

@@ -1,6 +1,6 @@
 import type { Element } from "@xmldom/xmldom";
 import { badInput } from "../../errors/catalogue.ts";
-import type { Matrix } from "../../geometry/matrix.ts";
+import { compose, type Matrix } from "../../geometry/matrix.ts";
 import { readMeasure, readNumbers } from "./measure.ts";
 
 /** What percentages are of. */
@@ -20,12 +20,18 @@ export const viewportOf = (width: number, height: number): Viewport => ({
 
 /** What an element that sets up coordinates (`svg`, `symbol`) does to its content. */
 export interface Window {
-  readonly matrix: Matrix;
+  /** From its content to its frame, whose corner is at x, y. */
+  readonly fit: Matrix;
   readonly viewport: Viewport;
-  /** Its size, seen from outside. */
+  /** Its frame, seen from outside. */
+  readonly x: number;
+  readonly y: number;
   readonly width: number;
   readonly height: number;
 }
+
+/** From the content of a window to the coordinates around it. */
+export const insideOf = ({ fit, x, y }: Window): Matrix => compose(fit, [1, 0, 0, 1, x, y]);
 
 const ALONG = { Min: 0, Mid: 0.5, Max: 1 } as const;
 
@@ -50,19 +56,20 @@ export function windowOf(
   const placed = outer && element.localName === "svg";
   const x = placed ? readMeasure(element.getAttribute("x"), outer.width, 0, `${where} > x`) : 0;
   const y = placed ? readMeasure(element.getAttribute("y"), outer.height, 0, `${where} > y`) : 0;
-  if (!box) return { matrix: [1, 0, 0, 1, x, y], viewport: viewportOf(width, height), width, height };
+  const frame = { x, y, width, height };
+  if (!box) return { ...frame, fit: [1, 0, 0, 1, 0, 0], viewport: viewportOf(width, height) };
   const [bx, by, bw, bh] = box;
-  const [, alongX = "Mid", alongY = "Mid"] =
-    /^\s*x(Min|Mid|Max)Y(Min|Mid|Max)/.exec(element.getAttribute("preserveAspectRatio") ?? "") ?? [];
   const wanted = element.getAttribute("preserveAspectRatio") ?? "";
+  const [, alongX = "Mid", alongY = "Mid"] =
+    /^\s*(?:defer\s+)?x(Min|Mid|Max)Y(Min|Mid|Max)/.exec(wanted) ?? [];
   let [sx, sy] = [width / bw, height / bh];
   if (!wanted.includes("none")) {
     sx = wanted.includes("slice") ? Math.max(sx, sy) : Math.min(sx, sy);
     sy = sx;
   }
-  const e = x - bx * sx + (width - bw * sx) * ALONG[alongX as keyof typeof ALONG];
-  const f = y - by * sy + (height - bh * sy) * ALONG[alongY as keyof typeof ALONG];
-  return { matrix: [sx, 0, 0, sy, e, f], viewport: viewportOf(bw, bh), width, height };
+  const e = -bx * sx + (width - bw * sx) * ALONG[alongX as keyof typeof ALONG];
+  const f = -by * sy + (height - bh * sy) * ALONG[alongY as keyof typeof ALONG];
+  return { ...frame, fit: [sx, 0, 0, sy, e, f], viewport: viewportOf(bw, bh) };
 }
 
 function viewBox(element: Element, where: string): readonly [number, number, number, number] | undefined {

@@ -80,6 +80,17 @@ export const pointOn = (chain: Chain, t: number): Vector => [along(chain, 0, 0, 
 export const wayOn = (chain: Chain, t: number): Vector =>
   unit(slopeAt(chain, 0, 0, t), slopeAt(chain, 0, 1, t));
 
+/** The point at a share of a chain, counted in curves, and the direction there. */
+export function walk(chain: Chain, share: number): { readonly at: Vector; readonly way: Vector } {
+  const curves = (chain.length - 2) / 6;
+  const k = Math.max(0, Math.min(curves - 1, Math.floor(share * curves)));
+  const [i, t] = [k * 6, share * curves - k];
+  return {
+    at: [along(chain, i, 0, t), along(chain, i, 1, t)],
+    way: unit(slopeAt(chain, i, 0, t), slopeAt(chain, i, 1, t)),
+  };
+}
+
 /** How finely curves are sampled to measure them. */
 const SAMPLES = 64;
 

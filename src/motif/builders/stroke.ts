@@ -31,23 +31,30 @@ const STILL = 1e-6;
  * parabola. The ends reach half a width beyond the chain. The sides are cubics with the exact slope of
  * the offset curve at every knot: O' = P' + h' N + h N'.
  */
-export function stroke(spine: Chain, widths: Widths): Path {
+export const stroke = (spine: Chain, widths: Widths): Path =>
+  strokeAlong(spine, (share) => halfWidth(widths, share));
+
+/** Half the width of a stroke in mm at a share of its spine (counted in curves), and how fast it grows there. */
+export type HalfWidth = (share: number) => readonly [half: number, growth: number];
+
+/** A stroke like {@link stroke} whose half width is any smooth function; its sides follow in `pieces` for each curve. */
+export function strokeAlong(spine: Chain, widths: HalfWidth, pieces: number = PIECES): Path {
   const curves = (spine.length - 2) / 6;
   const stations: Station[] = [];
-  for (let k = 0; k <= curves * PIECES; k++) {
-    const curve = Math.min(curves - 1, Math.floor(k / PIECES));
-    stations.push(station(spine, curve * 6, k / PIECES - curve, k / (curves * PIECES), widths, curves));
+  for (let k = 0; k <= curves * pieces; k++) {
+    const curve = Math.min(curves - 1, Math.floor(k / pieces));
+    stations.push(station(spine, curve * 6, k / pieces - curve, k / (curves * pieces), widths, curves));
   }
   const [first, last] = [stations[0]!, stations[stations.length - 1]!];
   const out: number[] = [...first.sides[0]!.at];
-  side(out, stations, 0, 1);
+  side(out, stations, 0, 1 / pieces);
   cap(out, last, 0, 1, 1);
-  side(out, [...stations].reverse(), 1, -1);
+  side(out, [...stations].reverse(), 1, -1 / pieces);
   cap(out, first, 1, 0, -1);
   return toPath(out);
 }
 
-function station(spine: Chain, i: number, t: number, u: number, widths: Widths, curves: number): Station {
+function station(spine: Chain, i: number, t: number, u: number, widths: HalfWidth, curves: number): Station {
   let [vx, vy] = [slopeAt(spine, i, 0, t), slopeAt(spine, i, 1, t)];
   const [ax, ay] = [bending(spine, i, 0, t), bending(spine, i, 1, t)];
   const speed = Math.sqrt(vx * vx + vy * vy);
@@ -57,7 +64,7 @@ function station(spine: Chain, i: number, t: number, u: number, widths: Widths, 
   if (still) [vx, vy] = [tx * STILL, ty * STILL];
   const pull = ax * tx + ay * ty;
   const [turnX, turnY] = still ? [0, 0] : [(ax - tx * pull) / speed, (ay - ty * pull) / speed];
-  const [half, grow] = halfWidth(widths, u);
+  const [half, grow] = widths(u);
   const at: Vector = [along(spine, i, 0, t), along(spine, i, 1, t)];
   const sides = [1, -1].map((hand) => {
     const [h, g] = [half * hand, (grow * hand) / curves];
@@ -78,7 +85,7 @@ function halfWidth(widths: Widths, u: number): readonly [number, number] {
 }
 
 function side(out: number[], stations: readonly Station[], which: 0 | 1, way: number): void {
-  const step = way / (3 * PIECES);
+  const step = way / 3;
   stations.slice(1).forEach((next, k) => {
     const [a, b] = [stations[k]!.sides[which]!, next.sides[which]!];
     out.push(a.at[0] + a.slope[0] * step, a.at[1] + a.slope[1] * step);

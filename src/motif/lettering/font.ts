@@ -1,33 +1,12 @@
 import * as opentype from "opentype.js";
 import { badInput, wrongType } from "../../errors/catalogue.ts";
 import { SprigwrightError } from "../../errors/error.ts";
+import { compositeCheck } from "./composites.ts";
+import { fontFormat, LARGEST } from "./font-format.ts";
+import { type Glyph, scriptOf } from "./glyph.ts";
+import { type PairKerning, readPairKerning } from "./pair-kerning.ts";
+import { sfntTable } from "./sfnt-table.ts";
 import { sfntOfWoff } from "./woff.ts";
-
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** One step of a letter's outline, in font units, y upwards. */
-export type OutlineStep =
-  | (Point & { readonly type: "M" | "L" })
-  | (Point & { readonly type: "Q"; readonly x1: number; readonly y1: number })
-  | (Point & {
-      readonly type: "C";
-      readonly x1: number;
-      readonly y1: number;
-      readonly x2: number;
-      readonly y2: number;
-    })
-  | { readonly type: "Z" };
-
-/** A character's shape in a font, in font units, y upwards. */
-export interface Glyph {
-  readonly index: number;
-  /** How far the pen moves on. */
-  readonly advance: number;
-  readonly commands: readonly OutlineStep[];
-}
 
 /** A font that was read: made by {@link loadFont}, used by `lettering`. */
 export interface Font {
@@ -35,31 +14,30 @@ export interface Font {
   readonly family: string;
   /** Font units in an em. */
   readonly unitsPerEm: number;
+  /** Height of capitals as a share of the em: letters at `size` 20 have capitals of `20 * capHeight` mm. */
+  readonly capHeight: number;
   /** The glyph of one character; undefined when the font has none. */
   readonly glyph: (character: string) => Glyph | undefined;
   /** What to add between two glyphs, in font units: negative brings them closer. */
   readonly kerning: (left: Glyph, right: Glyph) => number;
 }
 
-/** Largest font file read, in bytes (20 MB: the large faces for Chinese and Japanese). */
-const LARGEST = 20_000_000;
-
 /**
- * Reads a font from the bytes of a .ttf, .otf or .woff file. The bytes stay with you: a recipe only ever holds
- * the outlines of the letters that were set.
- * @throws SprigwrightError `wrong-type`, `font-format` (WOFF2, collections), `bad-font`
+ * Reads a font from the bytes of a .ttf, .otf or .woff file; a WOFF2 file is unpacked first, by a decoder of yours.
+ * The bytes stay with you: a recipe only ever holds the outlines of the letters that were set.
+ * @throws SprigwrightError `wrong-type`, `font-format` (WOFF2, collections), `font-too-large`, `bad-font`
  */
 export function loadFont(bytes: Uint8Array): Font {
   if (!(bytes instanceof Uint8Array))
     throw wrongType("font", bytes, "the bytes of a font file (a Uint8Array)");
-  refuseFormats(bytes);
+  const format = fontFormat(bytes);
   const parse = opentype.parse ?? opentype.default?.parse;
   return orBad(() => {
-    const sfnt = tagOf(bytes) === "wOFF" ? sfntOfWoff(bytes, LARGEST) : bytes;
-    const { buffer, byteOffset, byteLength } = sfnt;
-    const font = parse!((buffer as ArrayBuffer).slice(byteOffset, byteOffset + byteLength));
+    // A copy: fonts are read when letters are asked for, and the bytes are the caller's to change.
+    const sfnt = format === "woff" ? sfntOfWoff(bytes, LARGEST) : new Uint8Array(bytes);
+    const font = parse!(sfnt.buffer as ArrayBuffer);
     font.charToGlyph("a");
-    return fontOf(font);
+    return fontOf(font, sfnt);
   });
 }
 
@@ -80,39 +58,42 @@ function orBad<T>(read: () => T): T {
   }
 }
 
-function fontOf(font: opentype.Font): Font {
-  const tables = font.position.getKerningTables("latn") ?? font.position.getKerningTables("DFLT") ?? [];
+/** Capitals of fonts that do not say how high theirs are. */
+const USUAL_CAPITAL = 0.7;
+
+function fontOf(font: opentype.Font, sfnt: Uint8Array): Font {
+  const { unitsPerEm } = font;
+  if (!(unitsPerEm > 0)) throw new Error("its em has no units");
+  const cap = font.tables.os2?.sCapHeight ?? 0;
+  const checkComposite = compositeCheck(sfnt);
   return Object.freeze({
     family: font.getEnglishName("fontFamily") ?? "unnamed",
-    unitsPerEm: font.unitsPerEm,
+    unitsPerEm,
+    capHeight: cap > 0 && cap <= 2 * unitsPerEm ? cap / unitsPerEm : USUAL_CAPITAL,
     glyph: (character: string): Glyph | undefined =>
       orBad(() => {
         const glyph = font.charToGlyph(character);
         // Glyph 0 is the box that stands for a missing character.
         if (glyph.index === 0) return undefined;
-        return { index: glyph.index, advance: glyph.advanceWidth ?? 0, commands: glyph.path.commands };
+        checkComposite(glyph.index);
+        const { index, advanceWidth = 0, path } = glyph;
+        return { index, script: scriptOf(character), advance: advanceWidth, commands: path.commands };
       }),
-    kerning: (left: Glyph, right: Glyph): number =>
-      orBad(() => {
-        if (tables.length > 0) return font.position.getKerningValue(tables, left.index, right.index);
-        return font.kerningPairs[`${left.index},${right.index}`] ?? 0;
-      }),
+    kerning: kerningOf(font, sfnt),
   });
 }
 
-const tagOf = (bytes: Uint8Array): string => String.fromCharCode(...bytes.subarray(0, 4));
-
-function refuseFormats(bytes: Uint8Array): void {
-  const refuse = (code: string, what: string, fix: string): never => {
-    throw badInput(code, "font", what, fix);
+/** GPOS where the font has it for the script; else the older 'kern' table. */
+function kerningOf(font: opentype.Font, sfnt: Uint8Array): Font["kerning"] {
+  const gpos = sfntTable(sfnt, "GPOS");
+  const scripts = new Map<string, PairKerning>();
+  const read = (script: string): PairKerning => {
+    const found =
+      readPairKerning(gpos, [script, "DFLT", "latn"]) ??
+      ((left, right) => font.kerningPairs[`${left},${right}`] ?? 0);
+    scripts.set(script, found);
+    return found;
   };
-  const tag = tagOf(bytes);
-  if (bytes.length > LARGEST)
-    refuse("font-too-large", `the font has ${bytes.length} bytes`, `give at most ${LARGEST}`);
-  if (tag === "wOF2")
-    refuse("font-format", "this is a WOFF2 font", "give the same font as .woff, .ttf or .otf");
-  if (tag === "ttcf")
-    refuse("font-format", "this is a collection of fonts", "give one font of it, as .ttf or .otf");
-  if (!["\u0000\u0001\u0000\u0000", "OTTO", "true", "wOFF"].includes(tag))
-    refuse("font-format", "these bytes are not a font", "give the bytes of a .ttf, .otf or .woff file");
+  return (left, right) =>
+    orBad(() => (scripts.get(left.script) ?? read(left.script))(left.index, right.index));
 }

@@ -3,17 +3,14 @@ declare module "opentype.js" {
   export interface Glyph {
     readonly index: number;
     readonly advanceWidth?: number;
-    readonly path: { readonly commands: readonly import("./font.ts").OutlineStep[] };
+    readonly path: { readonly commands: readonly import("./glyph.ts").OutlineStep[] };
   }
   export interface Font {
     readonly unitsPerEm: number;
+    readonly tables: { readonly os2?: { readonly sCapHeight?: number } };
     getEnglishName(name: "fontFamily"): string | undefined;
     charToGlyph(character: string): Glyph;
     readonly kerningPairs: Readonly<Record<string, number>>;
-    readonly position: {
-      getKerningTables(script: string): readonly object[] | undefined;
-      getKerningValue(tables: readonly object[], left: number, right: number): number;
-    };
   }
   /** The ES module build. */
   export const parse: ((bytes: ArrayBuffer) => Font) | undefined;

@@ -1,4 +1,5 @@
 import type { Colorway } from "../../colorway/colorway.ts";
+import { mm } from "../../geometry/path-text.ts";
 import { cornerOf } from "../../tile/finish.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { clothPicture } from "./diagram/cloth.ts";
@@ -15,7 +16,6 @@ import {
   vectorMarks,
 } from "./diagram/marks.ts";
 import { escaped, n } from "./diagram/symbols.ts";
-import { mm } from "./path-data.ts";
 
 /** What {@link repeatDiagram} may be told. */
 export interface DiagramOptions {

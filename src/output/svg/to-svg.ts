@@ -1,8 +1,8 @@
 import type { Colorway } from "../../colorway/colorway.ts";
+import { mm, pathData } from "../../geometry/path-text.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { copiesInBlock } from "../copies.ts";
 import { inksFor } from "../inks.ts";
-import { mm, pathData } from "./path-data.ts";
 
 /**
  * One block of a tile as an SVG 1.1 file at true size: `viewBox` in mm, the ground as a rectangle, and

@@ -94,8 +94,9 @@ test("the final check finds a placement pushed half a millimetre into its neighb
   const arrangement = repeats.mirror(46, 40);
   const placements = await packTossed(options({ entries: small }), tools("push", arrangement));
   const bodies = new Map(bodiesOf(small).map(([body]) => [body!.drawn.index, body!]));
-  const check = (moved: readonly Placement[]) => findClash(moved, (m) => bodies.get(m)!, arrangement, 2000);
-  expect(check(placements)).toBeUndefined();
+  const check = (moved: readonly Placement[]) =>
+    findClash(moved, (p) => bodies.get(p.motif)!, { arrangement, gap: 2000 });
+  expect(await check(placements)).toBeUndefined();
 
   const pushed = (k: number, dx: number, dy: number): Placement[] =>
     placements.map((p, j) => (j === k ? { ...p, x: p.x + dx, y: p.y + dy } : p));
@@ -103,7 +104,7 @@ test("the final check finds a placement pushed half a millimetre into its neighb
   let caught = 0;
   for (const moved of pushes) {
     const real = clearance(moved, small, arrangement, 2.1);
-    const clash = check(moved);
+    const clash = await check(moved);
     if (real < 2) {
       caught++;
       expect(clash, `${real} mm`).toBeDefined();
@@ -112,7 +113,7 @@ test("the final check finds a placement pushed half a millimetre into its neighb
   expect(caught).toBeGreaterThan(3);
 
   const alone = { ...placements[0]!, x: 300, y: 20_000 };
-  expect(check([alone])).toEqual({ first: alone.id, second: alone.id });
+  expect(await check([alone])).toEqual({ first: alone.id, second: alone.id });
   const one = placements[1]!;
-  expect(check([one, { ...one, id: "twin" }])).toEqual({ first: one.id, second: "twin" });
+  expect(await check([one, { ...one, id: "twin" }])).toEqual({ first: one.id, second: "twin" });
 });

@@ -43,6 +43,8 @@ export function smallestClearance(
   outlines: readonly Path[],
   { lattice, operations }: Arrangement,
   limit: number,
+  /** Copies of a placement by an operation and a translation that may lie over it. */
+  intended: (placement: Placement, image: readonly [x: number, y: number]) => boolean = () => false,
 ): { readonly distance: number; readonly between: string } {
   const drawn = placements.map((p) =>
     transformPath(outlines[p.motif]!, placing(p.x, p.y, p.turn, p.scale, p.flip)),
@@ -66,6 +68,7 @@ export function smallestClearance(
           let copy: Placed | undefined;
           for (const [j, still] of stills.entries()) {
             if (i === j && o === 0 && m === 0 && n === 0) continue;
+            if (i === j && intended(placements[i]!, imageOf(placements[i]!, operation, dx, dy))) continue;
             if (apart(box, still.box) > limit * 1000) continue;
             copy ??= place(`${placements[i]!.id} copy`, transformPath(image, [1, 0, 0, 1, dx, dy]));
             const distance = new DistanceOp(copy.polygon, still.polygon).distance() / 1000;
@@ -75,3 +78,10 @@ export function smallestClearance(
     }
   return best;
 }
+
+const imageOf = (
+  { x, y }: Placement,
+  [a, b, c, d, e, f]: Arrangement["operations"][number],
+  dx: number,
+  dy: number,
+): readonly [number, number] => [a * x + c * y + e + dx, b * x + d * y + f + dy];

@@ -42,24 +42,10 @@ describe("a fill", () => {
     ]);
   });
 
-  it("is drawn solid when it is half transparent, with a warning", () => {
-    expect(fills(`<g opacity="0.5">${rect('fill="red" fill-opacity="50%"')}</g>`)).toEqual(["#ff0000"]);
-    expect(warnings(`<g opacity="0.5">${rect('fill="red" fill-opacity="50%"')}</g>`)).toEqual([
-      "<rect> on line 1: its fill covers 25 %; it is drawn solid in #ff0000",
-    ]);
-  });
-
-  it("is the mean of a gradient's stops, with a warning", () => {
-    const stops = '<stop stop-color="#ff0000"/><stop offset="1" style="stop-color:#0000fe"/>';
-    const gradients = `<linearGradient id="a">${stops}</linearGradient><radialGradient id="b" href="#a"/>`;
-    expect(fills(gradients + rect('fill="url(#a)"') + rect('fill="url(#b)"'))).toEqual([
-      "#80007f",
-      "#80007f",
-    ]);
-    expect(warnings(gradients + rect('fill="url(#b)"'))).toEqual([
-      '<rect> on line 1: its gradient "#b" is flattened to the mean of its stops, #80007f',
-    ]);
-    expect(fills(rect('fill="url(#none) red"'))).toEqual(["#ff0000"]);
+  it("may be important, which goes before the style of the element", () => {
+    const sheet = "<style>.a{fill:#123456!important}.b{fill:#abcdef}</style>";
+    expect(fills(`${sheet}${rect('class="b a" style="fill:red"')}`)).toEqual(["#123456"]);
+    expect(fills(`${sheet}${rect('class="a" style="fill:red ! important"')}`)).toEqual(["#ff0000"]);
   });
 });
 
@@ -71,19 +57,24 @@ describe("what a drawing cannot keep", () => {
       '<image href="http://example.org/a.png"/>',
       '<use href="other.svg#a"/>',
       '<use href="#gone"/>',
-      "<style>g > path { fill: red }</style>",
+      "<style>path:hover { fill: red }</style>",
       '<rect width="9" height="9" fill="url(#gone)"/>',
-      '<path d="M1 1h.0001v.0001z"/>',
+      '<pattern id="check"/><rect width="9" height="9" fill="url(#check)"/>',
+      '<rect width="9" height="9" filter="url(#f)" style="mix-blend-mode:multiply"/>',
+      '<path d="M1 1h4v4z" marker-end="url(#m)"/>',
     ].join("\n");
     expect(warnings(body)).toEqual([
-      '<style>: the rule "g > path" is not read',
-      '<rect id="hull"> on line 1: its mask is not applied; it is drawn without',
-      "<text> on line 2: a <text> is not drawn",
-      "<image> on line 3: a <image> is not drawn",
+      '<style>: the rule "path:hover" is not read; set what it says on the elements themselves',
+      '<rect id="hull"> on line 1: its mask "url(#m)" is not in the file; it is drawn without',
+      "<text> on line 2: a <text> is not drawn; turn it into outlines in its editor",
+      "<image> on line 3: a <image> is not drawn; trace it, or redraw it as shapes",
       "<use> on line 4: it points outside the file, which is never fetched",
       '<use> on line 5: what it repeats, "#gone", is not in the file',
       '<rect> on line 7: its paint "#gone" is not in the file, so it is not drawn',
-      "<path> on line 8: it covers nothing at this size, so it is left out",
+      '<rect> on line 8: its paint "#check" is a <pattern>, which is not drawn; give it a flat colour',
+      "<rect> on line 9: its filter is not applied; it is drawn without. Draw blurs and shadows as shapes",
+      '<rect> on line 9: its blending "multiply" is drawn as plain paint',
+      "<path> on line 10: its markers are not drawn; expand the line's appearance in its editor",
     ]);
   });
 

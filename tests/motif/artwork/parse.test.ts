@@ -26,6 +26,12 @@ describe("a file that is no drawing", () => {
       [svgOf('<rect width="9furlongs" height="9"/>'), "bad-svg-length", "9furlongs"],
       [svgOf('<polygon points="0 0 9 9 9"/>'), "bad-points", "0 0 9 9 9"],
       [svgOf(square).replace("0 0 32 32", "0 0 32"), "bad-view-box", "0 0 32"],
+      [svgOf(square).replace("0 0 32 32", "0 0 0 32"), "bad-view-box", "0 0 0 32"],
+      [svgOf(square).replace("0 0 32 32", "0 0 NaN 32"), "bad-view-box", "NaN"],
+      [svgOf('<rect width="NaN" height="9"/>'), "bad-svg-length", "NaN"],
+      [svgOf('<path d="M0 0L NaN 4z"/>'), "bad-path-data", "NaN"],
+      [svgOf('<path d="M0 0C1 2 3"/>'), "bad-path-data", "M0 0C1 2 3"],
+      [svgOf('<rect width="9" height="9" display="none"/>'), "empty-artwork", "draws nothing"],
     ];
     for (const [text, code, what] of wrong) {
       const error = refusal(() => readArtwork(text));
@@ -62,6 +68,11 @@ describe("a file that is no drawing", () => {
   });
 });
 
+it("a drawing cut out of a web page may lack its namespace", () => {
+  const bare = '<svg viewBox="0 0 9 9"><rect width="9" height="9"/><use xlink:href="#a"/></svg>';
+  expect(Object.keys(readArtwork(bare.replace(/<use.*?>/, "")).roles)).toEqual(["#000000"]);
+});
+
 describe("a hostile file", () => {
   const code = (text: string): string => refusal(() => readArtwork(text)).code;
 
@@ -74,6 +85,21 @@ describe("a hostile file", () => {
     expect(code(`<!DOCTYPE svg [${" ".repeat(900_000)}`)).toBe("unsafe-svg");
   });
 
+  it("may name its namespaces by entities of plain text, as some programs do; nothing else is written out", () => {
+    const type =
+      '<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "svg11.dtd" [\n<!ENTITY ns_svg "http://www.w3.org/2000/svg">\n' +
+      '<!ENTITY ns_x "http://example.org/extend">\n]>';
+    const drawing = `<svg xmlns="&ns_svg;" xmlns:x="&ns_x;" viewBox="0 0 9 9">${square}</svg>`;
+    expect(Object.keys(readArtwork(type + drawing).roles)).toEqual(["#000000"]);
+    expect(code(type + drawing.replace(square, '<rect id="&ns_x;" width="9" height="9"/>'))).toBe(
+      "malformed-svg",
+    );
+    const many = Array.from({ length: 65 }, (_, i) => `<!ENTITY e${i} "x">`).join("");
+    expect(code(`<!DOCTYPE svg [${many}]>${svgOf(square)}`)).toBe("unsafe-svg");
+    expect(code(`<!DOCTYPE svg [<!ENTITY a "${"a".repeat(201)}">]>${svgOf(square)}`)).toBe("unsafe-svg");
+    expect(code(`${svgOf(square)}<!ENTITY a "b">`)).toBe("unsafe-svg");
+  });
+
   it("may name the public document type, which is not fetched", () => {
     const type =
       '<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">';
@@ -84,7 +110,7 @@ describe("a hostile file", () => {
 
   it("is stopped at the limits, in little time", () => {
     const started = process.hrtime.bigint();
-    expect(code(" ".repeat(LIMITS.characters + 1))).toBe("wrong-type");
+    expect(code(" ".repeat(LIMITS.characters + 1))).toBe("artwork-too-large");
     expect(code(svgOf("<g/>".repeat(LIMITS.elements + 1)))).toBe("artwork-too-large");
     expect(code(svgOf("<g>".repeat(3000) + "</g>".repeat(3000)))).toBe("artwork-too-large");
     expect(code(svgOf(`<path d="M0 0${"h1".repeat(LIMITS.points + 1)}"/>`))).toBe("artwork-too-large");
@@ -95,6 +121,16 @@ describe("a hostile file", () => {
     expect(code(svgOf(`<g id="g0">${square}</g>${doubling.join("")}`))).toBe("artwork-too-large");
     const long = `<defs><path id="p" d="M0 0${" ".repeat(400_000)}h9v9z"/></defs>`;
     expect(code(svgOf(long + '<use href="#p"/>'.repeat(5000)))).toBe("artwork-too-large");
+    // A file of a million nodes, groups a hundred deep, rules by the thousand.
+    expect(code(svgOf("<g/>".repeat(900_000)))).toBe("artwork-too-large");
+    expect(code(svgOf(`${"<g>".repeat(100)}${square}${"</g>".repeat(100)}`))).toBe("artwork-too-large");
+    expect(code(svgOf(`<style>${"a b c d e f g{fill:red}".repeat(3000)}</style>${square}`))).toBe(
+      "artwork-too-large",
+    );
+    const chains = `<style>${"g g g g g g .x{fill:red}".repeat(1500)}</style>`;
+    const nested = `${"<g>".repeat(50)}${'<rect class="x"/>'.repeat(5000)}${"</g>".repeat(50)}`;
+    expect(code(svgOf(chains + nested))).toBe("artwork-too-large");
+    expect(code(svgOf('<path stroke="red" stroke-dasharray="1e-6" d="M0 0H30"/>'))).toBe("artwork-too-large");
     // Texts that a careless pattern would go over again and again.
     expect(code(svgOf(`<rect width="${"1".repeat(500_000)}x" height="1"/>`))).toBe("bad-svg-length");
     expect(code(svgOf(`<polygon points="${"1".repeat(500_000)}x"/>`))).toBe("bad-points");

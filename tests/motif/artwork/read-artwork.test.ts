@@ -134,8 +134,15 @@ describe("a look into a drawing", () => {
         { fill: "#ffff88", role: "pale-yellow", area: 8 },
         { fill: "#593b39", role: "deep-brown", area: 16 },
       ],
-      areas: 3,
-      curves: 12,
+      roles: [
+        { role: "orange", fill: "#ff822d", parts: ["#ff822d"], area: expect.any(Number) },
+        { role: "pale-yellow", fill: "#ffff88", parts: ["#ffff88"], area: 8 },
+        { role: "deep-brown", fill: "#593b39", parts: ["#593b39"], area: 16 },
+      ],
+      shapes: 3,
+      nodes: { before: 12, after: 12 },
+      dropped: [],
+      cut: [],
       warnings: [],
     });
   });

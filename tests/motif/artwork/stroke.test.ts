@@ -51,4 +51,54 @@ describe("a stroke", () => {
     const given = svgOf(ground + lines.join(""));
     expect(likeness(given, redrawn(svgOf(lines.join("")), ground))).toBeGreaterThan(40);
   });
+
+  it("may be dashed, from any place on, its lengths repeated when they are odd", () => {
+    const dashed = (dash: string): number =>
+      areas(`<line x1="10" y1="50" x2="70" y2="50" ${line} ${dash}/>`)[0]!;
+    expect(dashed('stroke-dasharray="10"')).toBeCloseTo(300, 1);
+    expect(dashed('stroke-dasharray="20 10"')).toBeCloseTo(400, 1);
+    expect(dashed('stroke-dasharray="20,10" stroke-dashoffset="10"')).toBeCloseTo(400, 1);
+    expect(dashed('stroke-dasharray="20 10" stroke-dashoffset="-10"')).toBeCloseTo(400, 1);
+    expect(dashed('stroke-dasharray="5 15 10"')).toBeCloseTo(10 * (5 + 10 + 15), 1);
+    expect(dashed('stroke-dasharray="1 1" pathLength="6"')).toBeCloseTo(300, 1);
+    expect(dashed('stroke-dasharray="none"')).toBeCloseTo(600, 1);
+    expect(dashed('stroke-dasharray="0 0"')).toBeCloseTo(600, 1);
+    expect(dashed('stroke-dasharray="0 20" stroke-linecap="round"') / (3 * 25 * Math.PI)).toBeCloseTo(1, 2);
+  });
+
+  it("keeps a dash in one piece that runs over the start of a closed line", () => {
+    const ring = `<rect x="20" y="20" width="40" height="40" ${line} stroke-dasharray="20" stroke-dashoffset="10"/>`;
+    const { path } = readDrawing(svgOf(`<rect width="100" height="100"/>${ring}`, 100), 100).areas[1]!;
+    expect(path.contours).toHaveLength(4);
+    expect(areaOf(path) / 1e6).toBeCloseTo(800, 1); // four bent dashes, each as much over as within
+  });
+
+  it("is drawn under its fill where paint-order says so", () => {
+    const body =
+      '<rect x="20" y="20" width="40" height="40" fill="blue" stroke="red" stroke-width="10" paint-order="stroke"/>';
+    const { areas: seen } = readDrawing(svgOf(body, 100), 100);
+    expect(seen.map((area) => area.fill)).toEqual(["#ff0000", "#0000ff"]);
+  });
+
+  it("keeps its width on the page where it does not scale", () => {
+    const body = `<line x1="2" y1="5" x2="6" y2="5" transform="scale(10)" vector-effect="non-scaling-stroke" ${line}/>`;
+    expect(areas(body)[0]).toBeCloseTo(400, 1);
+  });
+
+  it("has curves where the line has: no polygon of hundreds of sides", () => {
+    const { path } = readDrawing(svgOf('<circle r="20" fill="none" stroke="red" stroke-width="3"/>'), 30)
+      .areas[0]!;
+    expect(path.points.length / 6).toBeLessThan(60);
+  });
+
+  it("looks as resvg draws it, dashed", () => {
+    const lines = ["butt", "round", "square"].map(
+      (cap, i) =>
+        `<path fill="none" stroke="#235" stroke-width="2" stroke-linecap="${cap}" stroke-dasharray="3 3.4 1" stroke-dashoffset="1.2" d="M3 ${5 + 9 * i}c8-6 14 8 25 2v4H4z"/>`,
+    );
+    const ground = '<rect width="32" height="32" fill="#eee"/>';
+    expect(likeness(svgOf(ground + lines.join("")), redrawn(svgOf(lines.join("")), ground))).toBeGreaterThan(
+      36,
+    );
+  });
 });

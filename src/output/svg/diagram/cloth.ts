@@ -2,9 +2,9 @@ import type { Colorway } from "../../../colorway/colorway.ts";
 import type { Size } from "../../../geometry/lattice.ts";
 import { movePath } from "../../../geometry/matrix.ts";
 import { type Box, boxOf, eachContour, joinPaths, type Path } from "../../../geometry/path.ts";
+import { mm, pathData } from "../../../geometry/path-text.ts";
 import type { Tile } from "../../../tile/tile.ts";
 import { inksFor } from "../../inks.ts";
-import { mm, pathData } from "../path-data.ts";
 
 /** Inks where no colorway is given, back to front. */
 const GREYS = ["#d9d4ca", "#b9b4aa", "#8f8c86", "#6f6e6b", "#55565a", "#a8a296"];

@@ -1,6 +1,6 @@
+import { mm } from "../../../geometry/path-text.ts";
 import { cornerOf } from "../../../tile/finish.ts";
 import type { Tile } from "../../../tile/tile.ts";
-import { mm } from "../path-data.ts";
 import type { LegendEntry } from "./legend.ts";
 import { elementsShown, INK, PENCIL } from "./marks.ts";
 import { n, rotationSymbol } from "./symbols.ts";
