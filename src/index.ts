@@ -118,6 +118,6 @@ export { type Hold, holdsOf } from "./tile/holds.ts";
 export { type Recipe, recipeOf, type TilePlan } from "./tile/recipe.ts";
 export { scaleTile } from "./tile/scale.ts";
 export type { Watch } from "./tile/steps.ts";
-export type { Figures, Layer, Tile } from "./tile/tile.ts";
+export type { Figures, Lane, Layer, Tile } from "./tile/tile.ts";
 export { VERSION } from "./tile/version.ts";
 export type { Length } from "./units/length.ts";

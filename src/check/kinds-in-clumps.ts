@@ -3,8 +3,8 @@ import { isScattered } from "./scattered.ts";
 
 /**
  * By how many standard deviations the share of like neighbours may exceed what random labels give. Nearest neighbours come in
- * pairs, so the binomial variance is taken 1.6 times. Measured on 686 clean tosses (eleven mixes, 5 to 317 motifs; straight,
- * half-drop, mirror and p4): at most 3.0, mostly below 0.
+ * pairs, so the binomial variance is taken 1.6 times. Measured on 698 clean tosses (eleven mixes, 4 to 317 motifs; straight,
+ * half-drop, mirror, p4 and p6): at most 3.0, mostly below 0.
  */
 const LIMIT = 3.5;
 const IN_PAIRS = 1.6;

@@ -3,9 +3,9 @@ import { isMirrored, isScattered } from "./scattered.ts";
 
 /**
  * Most lumpiness, 0.12 + 0.6 / √n for n motifs in the cell (weighed by their ink): the fewer there are, the fewer long waves
- * there are to take the mean of. Measured on 686 clean tosses (eleven mixes, 5 to 317 motifs, airy to packed; straight,
- * half-drop, mirror and p4): one above it, at 7 motifs. Twice as much where the repeat mirrors, since motifs keep off mirror
- * lines; there the most was 1.85 times.
+ * there are to take the mean of. Measured on 698 clean tosses (eleven mixes, 4 to 317 motifs, airy to packed; straight,
+ * half-drop, mirror, p4 and p6): one above it, at 7 motifs. Twice as much where the repeat mirrors, since motifs keep off mirror
+ * lines; there the most was 1.9 times.
  */
 const limitFor = (motifs: number, mirrored: boolean): number =>
   (0.12 + 0.6 / Math.sqrt(motifs)) * (mirrored ? 2 : 1);

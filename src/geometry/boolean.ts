@@ -101,6 +101,14 @@ export function subtract(path: Path, cut: Path): Path {
   );
 }
 
+/** `path` without what any of `cuts` covers: united paths, which may overlap each other. */
+export function subtractAll(path: Path, cuts: readonly Path[]): Path {
+  const cut = joinPaths(cuts);
+  // The polygon engine takes overlaps as they are; only the Bézier engine wants them united first.
+  const rich = path.points.length + cut.points.length >= MANY_CURVES * CURVE;
+  return subtract(path, rich ? cut : unite(cuts));
+}
+
 /** What both paths cover; Béziers kept, checked like {@link unite}. Both must be united already. */
 export function intersect(path: Path, other: Path): Path {
   if (path.contours.length === 0 || other.contours.length === 0) return emptyPath;

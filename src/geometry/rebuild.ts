@@ -129,6 +129,7 @@ function locator(sides: Sides): Locator {
     else byPlace.set(at, [s]);
   }
   let looks = 0;
+  let strips: ReturnType<typeof stripsOf> | undefined;
   return {
     known(x, y) {
       const spots: Spot[] = [];
@@ -141,10 +142,12 @@ function locator(sides: Sides): Locator {
       return spots;
     },
     near(x, y) {
-      looks += sides.x.length;
+      strips ??= stripsOf(sides);
+      const strip = strips.at(x);
+      looks += strip.length;
       if (looks > MOST_LOOKS) return undefined;
       const spots: Spot[] = [];
-      for (let s = 0; s < sides.x.length; s++) {
+      for (const s of strip) {
         const [ax, ay] = [sides.x[s]!, sides.y[s]!];
         const e = sides.after[s]!;
         const [bx, by] = [sides.x[e]!, sides.y[e]!];
@@ -161,6 +164,28 @@ function locator(sides: Sides): Locator {
       return spots;
     },
   };
+}
+
+/** Most upright strips that sides are sorted into. */
+const STRIPS = 512;
+
+/** Sides by the upright strips that they pass through, so that a point looks at few. */
+function stripsOf({ x, after }: Sides): { readonly at: (at: number) => readonly number[] } {
+  let [least, most] = [Infinity, -Infinity];
+  for (const v of x) {
+    least = Math.min(least, v);
+    most = Math.max(most, v);
+  }
+  const count = Math.max(1, Math.min(STRIPS, Math.ceil(x.length / 8)));
+  const width = (most - least) / count + 1;
+  const strip = (v: number): number => Math.min(count - 1, Math.max(0, Math.floor((v - least) / width)));
+  const lists = Array.from({ length: count }, (): number[] => []);
+  for (let s = 0; s < x.length; s++) {
+    const [a, b] = [x[s]!, x[after[s]!]!];
+    const last = strip(Math.max(a, b) + NEAR);
+    for (let k = strip(Math.min(a, b) - NEAR); k <= last; k++) lists[k]!.push(s);
+  }
+  return { at: (v) => lists[strip(v)]! };
 }
 
 /** A ring as pieces of curves, one after the other; undefined when finding out would take too long. */

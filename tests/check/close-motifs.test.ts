@@ -83,8 +83,8 @@ describe("a layout's promise", () => {
     ["half-drop", halfDrop({ width: 60, height: 50 })],
     ["mirror", mirror({ width: 50, height: 50, axis: "both" })],
     ["turnover", turnover({ width: 60, height: 50 })],
-    ["p6mm", planeGroup({ group: "p6mm", width: 150 })],
-    ["p4gm", planeGroup({ group: "p4gm", width: 110 })],
+    ["p6mm", planeGroup({ group: "p6mm", width: 98 })],
+    ["p4gm", planeGroup({ group: "p4gm", width: 80 })],
   ])("is kept by a toss in a %s repeat, to the last µm and when scaled", async (_, repeat) => {
     for (const [seed, gap] of [
       ["a", 0],

@@ -67,6 +67,7 @@ export async function answer(): Promise<string> {
   const words = [
     `digest ${tile.digest}`,
     `placements ${tile.placements.length}`,
+    `figures ${JSON.stringify(tile.figures)}`,
     `png ${png.length} ${crc32(png)}`,
     `svg ${crc32(bytes(toSvg(tile, colorway)))}`,
     `recipe ${crc32(bytes(JSON.stringify(recipeOf(pattern))))}`,

@@ -1,9 +1,10 @@
-import { subtract } from "../../geometry/boolean.ts";
+import { subtractAll } from "../../geometry/boolean.ts";
 import { intersectRings, pathOfRings, subtractRings } from "../../geometry/clip.ts";
 import { flatten } from "../../geometry/flatten.ts";
 import { growRings } from "../../geometry/grow.ts";
 import { areaOf, joinPaths, type Path } from "../../geometry/path.ts";
-import { boxesMeet, type Coat, uniteMany } from "./stack.ts";
+import { LIMITS, tooLarge } from "./limits.ts";
+import { boxesMeet, type Coat } from "./stack.ts";
 
 /** How far a colour spreads under one that is cut away for it (µm): about a pixel at 150 dpi. */
 const SPREAD = 150;
@@ -32,12 +33,21 @@ export function knockOut(
   const level = new Map(order.map((role, i) => [role, i]));
   const drawn = new Map<string, Path[]>(order.map((role) => [role, []]));
   const cut: CutAway[] = [];
+  let pairs = 0;
   coats.forEach((coat, i) => {
     const covers = coats
       .slice(i + 1)
       .filter((later) => level.get(later.role)! < level.get(coat.role)! && boxesMeet(later.box, coat.box));
+    pairs += covers.length;
+    if (pairs > LIMITS.knockOuts)
+      throw tooLarge("svg", `colours lie over and under each other more than ${LIMITS.knockOuts} times`);
     const left =
-      covers.length === 0 ? coat.path : subtract(coat.path, uniteMany(covers.map((cover) => cover.path)));
+      covers.length === 0
+        ? coat.path
+        : subtractAll(
+            coat.path,
+            covers.map((cover) => cover.path),
+          );
     if (left.contours.length > 0) drawn.get(coat.role)!.push(left);
     if (left === coat.path) return;
     const roles = [...new Set(covers.map((cover) => cover.role))];

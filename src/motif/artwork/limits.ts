@@ -19,7 +19,9 @@ export const LIMITS = {
   /** Dashes of all strokes together. */
   dashes: 20_000,
   /** Overlaps of half transparent areas with what lies below them. */
-  veils: 4000,
+  veils: 1200,
+  /** Pairs of shapes of which one is cut for the other. */
+  knockOuts: 5000,
   /** Different roles: as many as a pattern has beside its ground. */
   roles: (MOST_ROLES - 1) as number,
 } as const;

@@ -36,8 +36,8 @@ export interface Sketch {
  * Bows are made for drawings of about 100 units that stand about the origin.
  */
 export function sketch(tools: MotifTools, unit: number, ease = 1): Sketch {
-  const [wide, tall] = [1 + sway(tools, 0.09 * ease), 1 + sway(tools, 0.06 * ease)];
-  const [lean, bow] = [sway(tools, 0.1 * ease), sway(tools, 0.0013 * ease)];
+  const [wide, tall] = [1 + sway(tools, 0.11 * ease), 1 + sway(tools, 0.07 * ease)];
+  const [lean, bow] = [sway(tools, 0.13 * ease), sway(tools, 0.0018 * ease)];
   return sheet(tools, unit, 1, ([x, y]) => [
     (x * wide + y * lean + bow * (y * y - 800)) * unit,
     y * tall * unit,

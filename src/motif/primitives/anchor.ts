@@ -7,14 +7,14 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 10 to 250 mm; default 42 mm. */
+  /** Height of the whole. 10 to 250 mm; default 42 mm. */
   readonly height: LengthParam;
   /** How stout it is. 0 to 1; default 0.5. */
   readonly weight: NumberParam;
   /** How far the rope swings out. 0 to 1; default 0.5. */
   readonly slack: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 10, max: 250, default: 42 }),
+  height: length({ about: "Height of the whole.", min: 10, max: 250, default: 42 }),
   weight: share({ about: "How stout it is.", default: 0.5 }),
   slack: share({ about: "How far the rope swings out.", default: 0.5 }),
 };

@@ -6,14 +6,14 @@ import { heading } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Width. 5 to 200 mm; default 28 mm. */
+  /** Width of the whole. 5 to 200 mm; default 28 mm. */
   readonly width: LengthParam;
   /** Bands, of the two colours in turn. 2 to 5; default 4. */
   readonly bands: NumberParam;
   /** Length of the straight feet as a share of the width. 0 to 0.6; default 0.22. */
   readonly feet: NumberParam;
 } = {
-  width: length({ about: "Width.", min: 5, max: 200, default: 28 }),
+  width: length({ about: "Width of the whole.", min: 5, max: 200, default: 28 }),
   bands: integer({ about: "Bands, of the two colours in turn.", min: 2, max: 5, default: 4 }),
   feet: number({
     about: "Length of the straight feet as a share of the width.",

@@ -8,7 +8,7 @@ import { defineMotif, type MotifFactory } from "../define.ts";
 const params: {
   /** Across: diameter of the circle that the strokes touch. 3 to 100 mm; default 11 mm. */
   readonly size: LengthParam;
-  /** Strokes. 5 to 10; default 6. */
+  /** How many strokes. 5 to 10; default 6. */
   readonly strokes: NumberParam;
   /** How far the strokes start from the middle, as a share of their reach. 0.2 to 0.5; default 0.3. */
   readonly open: NumberParam;
@@ -19,7 +19,7 @@ const params: {
     max: 100,
     default: 11,
   }),
-  strokes: integer({ about: "Strokes.", min: 5, max: 10, default: 6 }),
+  strokes: integer({ about: "How many strokes.", min: 5, max: 10, default: 6 }),
   open: number({
     about: "How far the strokes start from the middle, as a share of their reach.",
     min: 0.2,

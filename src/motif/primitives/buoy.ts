@@ -7,14 +7,14 @@ import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 10 to 250 mm; default 46 mm. */
+  /** Height of the whole. 10 to 250 mm; default 46 mm. */
   readonly height: LengthParam;
   /** Painted bands. 1 to 4; default 2. */
   readonly bands: NumberParam;
   /** How stout it is. 0 to 1; default 0.5. */
   readonly girth: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 10, max: 250, default: 46 }),
+  height: length({ about: "Height of the whole.", min: 10, max: 250, default: 46 }),
   bands: integer({ about: "Painted bands.", min: 1, max: 4, default: 2 }),
   girth: share({ about: "How stout it is.", default: 0.5 }),
 };

@@ -7,14 +7,14 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Width. 4 to 200 mm; default 26 mm. */
+  /** Width of the whole. 4 to 200 mm; default 26 mm. */
   readonly width: LengthParam;
   /** How many, one above the other, of the two colours in turn. 2 to 5; default 3. */
   readonly count: NumberParam;
   /** How steep the arms are: their rise as a share of half the width. 0.3 to 1.2; default 0.6. */
   readonly rise: NumberParam;
 } = {
-  width: length({ about: "Width.", min: 4, max: 200, default: 26 }),
+  width: length({ about: "Width of the whole.", min: 4, max: 200, default: 26 }),
   count: integer({
     about: "How many, one above the other, of the two colours in turn.",
     min: 2,

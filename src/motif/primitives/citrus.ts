@@ -9,13 +9,13 @@ import { defineMotif, type MotifFactory } from "../define.ts";
 const params: {
   /** Width of the half slice. 8 to 200 mm; default 36 mm. */
   readonly width: LengthParam;
-  /** Segments. 3 to 7; default 5. */
+  /** How many segments. 3 to 7; default 5. */
   readonly segments: NumberParam;
   /** How thick rind and pith are. 0 to 1; default 0.4. */
   readonly rind: NumberParam;
 } = {
   width: length({ about: "Width of the half slice.", min: 8, max: 200, default: 36 }),
-  segments: integer({ about: "Segments.", min: 3, max: 7, default: 5 }),
+  segments: integer({ about: "How many segments.", min: 3, max: 7, default: 5 }),
   rind: share({ about: "How thick rind and pith are.", default: 0.4 }),
 };
 

@@ -6,14 +6,14 @@ import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Across. 4 to 200 mm; default 24 mm. */
+  /** Across, both ways. 4 to 200 mm; default 24 mm. */
   readonly size: LengthParam;
   /** How far the arms flare towards their ends. 0 to 1; default 0.5. */
   readonly flare: NumberParam;
   /** How deep the ends are hollowed. 0 to 1; default 0.4. */
   readonly hollow: NumberParam;
 } = {
-  size: length({ about: "Across.", min: 4, max: 200, default: 24 }),
+  size: length({ about: "Across, both ways.", min: 4, max: 200, default: 24 }),
   flare: share({ about: "How far the arms flare towards their ends.", default: 0.5 }),
   hollow: share({ about: "How deep the ends are hollowed.", default: 0.4 }),
 };

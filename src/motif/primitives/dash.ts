@@ -5,12 +5,12 @@ import { sway } from "../builders/sway.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Length. 1.5 to 100 mm; default 9 mm. */
+  /** Length from end to end. 1.5 to 100 mm; default 9 mm. */
   readonly length: LengthParam;
   /** Thickness as a share of the length. 0.1 to 0.5; default 0.26. */
   readonly weight: NumberParam;
 } = {
-  length: length({ about: "Length.", min: 1.5, max: 100, default: 9 }),
+  length: length({ about: "Length from end to end.", min: 1.5, max: 100, default: 9 }),
   weight: number({ about: "Thickness as a share of the length.", min: 0.1, max: 0.5, default: 0.26 }),
 };
 

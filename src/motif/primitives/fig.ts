@@ -8,14 +8,14 @@ import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 6 to 200 mm; default 32 mm. */
+  /** Height of the whole. 6 to 200 mm; default 32 mm. */
   readonly height: LengthParam;
   /** How broad it is: 0 is slender, 1 stout. 0 to 1; default 0.5. */
   readonly girth: NumberParam;
   /** Seeds in the ring around the heart. 8 to 24; default 15. */
   readonly seeds: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 6, max: 200, default: 32 }),
+  height: length({ about: "Height of the whole.", min: 6, max: 200, default: 32 }),
   girth: share({ about: "How broad it is: 0 is slender, 1 stout.", default: 0.5 }),
   seeds: integer({ about: "Seeds in the ring around the heart.", min: 8, max: 24, default: 15 }),
 };

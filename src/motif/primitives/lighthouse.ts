@@ -7,14 +7,14 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 12 to 300 mm; default 52 mm. */
+  /** Height of the whole. 12 to 300 mm; default 52 mm. */
   readonly height: LengthParam;
   /** Bands on the tower. 1 to 4; default 3. */
   readonly bands: NumberParam;
   /** How stout the tower is. 0 to 1; default 0.5. */
   readonly girth: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 12, max: 300, default: 52 }),
+  height: length({ about: "Height of the whole.", min: 12, max: 300, default: 52 }),
   bands: integer({ about: "Bands on the tower.", min: 1, max: 4, default: 3 }),
   girth: share({ about: "How stout the tower is.", default: 0.5 }),
 };

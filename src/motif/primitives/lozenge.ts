@@ -6,14 +6,14 @@ import { sketch } from "../builders/sketch.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 4 to 200 mm; default 26 mm. */
+  /** Height of the whole. 4 to 200 mm; default 26 mm. */
   readonly height: LengthParam;
   /** Width as a share of the height. 0.4 to 1.2; default 0.66. */
   readonly width: NumberParam;
   /** How far its sides are drawn in. 0 to 1; default 0.35. */
   readonly waist: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 4, max: 200, default: 26 }),
+  height: length({ about: "Height of the whole.", min: 4, max: 200, default: 26 }),
   width: number({ about: "Width as a share of the height.", min: 0.4, max: 1.2, default: 0.66 }),
   waist: share({ about: "How far its sides are drawn in.", default: 0.35 }),
 };

@@ -5,14 +5,14 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Length. 1.5 to 100 mm; default 8 mm. */
+  /** Length from end to end. 1.5 to 100 mm; default 8 mm. */
   readonly length: LengthParam;
   /** Width as a share of the length. 0.3 to 0.8; default 0.5. */
   readonly width: NumberParam;
   /** How far the tip is bent aside. 0 to 1; default 0.5. */
   readonly bend: NumberParam;
 } = {
-  length: length({ about: "Length.", min: 1.5, max: 100, default: 8 }),
+  length: length({ about: "Length from end to end.", min: 1.5, max: 100, default: 8 }),
   width: number({ about: "Width as a share of the length.", min: 0.3, max: 0.8, default: 0.5 }),
   bend: share({ about: "How far the tip is bent aside.", default: 0.5 }),
 };

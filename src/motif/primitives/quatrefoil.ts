@@ -7,14 +7,14 @@ import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Across. 4 to 200 mm; default 26 mm. */
+  /** Across, both ways. 4 to 200 mm; default 26 mm. */
   readonly size: LengthParam;
   /** How broad the frame is. 0 to 1; default 0.4. */
   readonly frame: NumberParam;
   /** How far the four foils stand apart. 0 to 1; default 0.5. */
   readonly foil: NumberParam;
 } = {
-  size: length({ about: "Across.", min: 4, max: 200, default: 26 }),
+  size: length({ about: "Across, both ways.", min: 4, max: 200, default: 26 }),
   frame: share({ about: "How broad the frame is.", default: 0.4 }),
   foil: share({ about: "How far the four foils stand apart.", default: 0.5 }),
 };

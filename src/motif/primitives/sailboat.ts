@@ -8,14 +8,14 @@ import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 10 to 300 mm; default 46 mm. */
+  /** Height of the whole. 10 to 300 mm; default 46 mm. */
   readonly height: LengthParam;
   /** How far the wind fills the sails. 0 to 1; default 0.5. */
   readonly wind: NumberParam;
   /** Seams in the larger sail. 0 to 4; default 3. */
   readonly seams: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 10, max: 300, default: 46 }),
+  height: length({ about: "Height of the whole.", min: 10, max: 300, default: 46 }),
   wind: share({ about: "How far the wind fills the sails.", default: 0.5 }),
   seams: integer({ about: "Seams in the larger sail.", min: 0, max: 4, default: 3 }),
 };

@@ -6,15 +6,15 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Length. 4 to 150 mm; default 16 mm. */
+  /** Length from end to end. 4 to 150 mm; default 16 mm. */
   readonly length: LengthParam;
-  /** Waves. 1 to 4; default 2. */
+  /** How many waves. 1 to 4; default 2. */
   readonly waves: NumberParam;
   /** Thickness as a share of the length. 0.05 to 0.14; default 0.09. */
   readonly weight: NumberParam;
 } = {
-  length: length({ about: "Length.", min: 4, max: 150, default: 16 }),
-  waves: integer({ about: "Waves.", min: 1, max: 4, default: 2 }),
+  length: length({ about: "Length from end to end.", min: 4, max: 150, default: 16 }),
+  waves: integer({ about: "How many waves.", min: 1, max: 4, default: 2 }),
   weight: number({ about: "Thickness as a share of the length.", min: 0.05, max: 0.14, default: 0.09 }),
 };
 

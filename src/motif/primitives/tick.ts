@@ -6,12 +6,12 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Width. 2 to 100 mm; default 9 mm. */
+  /** Width of the whole. 2 to 100 mm; default 9 mm. */
   readonly width: LengthParam;
   /** Thickness as a share of the width. 0.08 to 0.24; default 0.15. */
   readonly weight: NumberParam;
 } = {
-  width: length({ about: "Width.", min: 2, max: 100, default: 9 }),
+  width: length({ about: "Width of the whole.", min: 2, max: 100, default: 9 }),
   weight: number({ about: "Thickness as a share of the width.", min: 0.08, max: 0.24, default: 0.15 }),
 };
 

@@ -31,11 +31,11 @@ export const umbel: MotifFactory<typeof params, "stem" | "leaf" | "petal"> = def
     const petal: Path[] = [];
     for (let k = 0; k < rays; k++) {
       const u = (2 * k) / (rays - 1) - 1;
-      const way = heading(u * 0.17 + sway(tools, 0.008));
-      const far = tools.stray(mix(33, 35, u * u) - (k % 2) * 9, 0.04);
+      const way = heading(u * 0.182 + sway(tools, 0.008));
+      const far = tools.stray(mix(36, 38, u * u) - (k % 2) * 11, 0.04);
       const [x, y] = [0.5 + way[0] * far * 1.12, -3 + way[1] * far];
       stem.push(s.line([0.5, -2, 0.5 + way[0] * far * 0.4, -3 + way[1] * far * 0.55, x, y], 1.2, 1));
-      const r = Math.min(9, 74 / rays);
+      const r = Math.min(7.2, 54 / rays);
       const tuft = s.at(x, y, heading(u * 0.14), r / 9);
       for (let i = 0; i < flowers; i++) {
         const v = flowers > 1 ? (2 * i) / (flowers - 1) - 1 : 0;

@@ -8,14 +8,14 @@ import { mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Width. 10 to 300 mm; default 46 mm. */
+  /** Width of the whole. 10 to 300 mm; default 46 mm. */
   readonly width: LengthParam;
   /** How far the crest curls over. 0 to 1; default 0.5. */
   readonly curl: NumberParam;
   /** Lines along the back of the wave. 0 to 4; default 3. */
   readonly lines: NumberParam;
 } = {
-  width: length({ about: "Width.", min: 10, max: 300, default: 46 }),
+  width: length({ about: "Width of the whole.", min: 10, max: 300, default: 46 }),
   curl: share({ about: "How far the crest curls over.", default: 0.5 }),
   lines: integer({ about: "Lines along the back of the wave.", min: 0, max: 4, default: 3 }),
 };

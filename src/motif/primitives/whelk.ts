@@ -8,14 +8,14 @@ import { heading, mix } from "../builders/vector.ts";
 import { defineMotif, type MotifFactory } from "../define.ts";
 
 const params: {
-  /** Height. 6 to 200 mm; default 36 mm. */
+  /** Height of the whole. 6 to 200 mm; default 36 mm. */
   readonly height: LengthParam;
   /** How far its whorls bulge. 0 to 1; default 0.5. */
   readonly bulge: NumberParam;
   /** Ribs on the lowest whorl. 0 to 7; default 5. */
   readonly ribs: NumberParam;
 } = {
-  height: length({ about: "Height.", min: 6, max: 200, default: 36 }),
+  height: length({ about: "Height of the whole.", min: 6, max: 200, default: 36 }),
   bulge: share({ about: "How far its whorls bulge.", default: 0.5 }),
   ribs: integer({ about: "Ribs on the lowest whorl.", min: 0, max: 7, default: 5 }),
 };

@@ -60,13 +60,13 @@ function rimOf({ motifs, placements }: Scene, motif: number, by: number): (scale
       ? [...used]
       : Array.from({ length: SCALES }, (_, k) => least + ((most - least) * k) / (SCALES - 1));
   const { outline } = motifs[motif]!;
-  const rings = flatten(outline, Math.min(by / most / 15, Math.sqrt(Math.abs(areaOf(outline))) / 150));
+  const rings = flatten(outline, Math.min(by / most / 8, Math.sqrt(Math.abs(areaOf(outline))) / 120));
   const rims = scales.map((scale) => rim(rings, by / scale) * scale * scale);
   return (scale) => interpolate(scales, rims, scale);
 }
 
 const rim = (rings: readonly Ring[], by: number): number =>
-  ringsArea(growRings(rings, by, by / 400)) - ringsArea(rings);
+  ringsArea(growRings(rings, by, by / 250)) - ringsArea(rings);
 
 /** The polynomial through all points, by Lagrange. */
 function interpolate(xs: readonly number[], ys: readonly number[], x: number): number {

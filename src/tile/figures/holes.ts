@@ -18,7 +18,6 @@ export interface Holes {
 
 /** Share of the holes that are called large. */
 const LARGE = 0.05;
-
 /** Share of the holes that are measured on the outlines themselves. */
 const MEASURED = 1 / 8;
 /** Most steps of a climb, each to the best of eight places. */
@@ -29,10 +28,11 @@ const SQUARES = 1024;
 const SMALLEST = 2;
 
 /**
- * The largest empty circle, and how large the large holes are. A hole is a place from which ink is farther than from all
- * places around: where a circle without ink stops growing. Both by the exact distance transform of the raster, then on
- * the real outlines; no circle that fits is
- * missed by more than 2 µm (unless more than 1024 places rival each other). Outlines are the scene's, within 25 µm.
+ * The largest empty circle, and how large the large holes are (µm). A hole is a place from which ink is farther than from
+ * all places around, where a circle without ink stops growing; those below `least` are nicks in an outline. Holes are found
+ * by the exact distance transform of the raster, then measured on the real outlines (flattened within 25 µm at most): no
+ * circle that fits is missed by more than 2 µm, unless more than 1024 places rival each other. The nearer the large holes
+ * and the largest are, the more even the ground.
  */
 export function holesOf(scene: Scene, raster: Raster, squared: Float64Array, least: number): Holes {
   const peaks = peaksOf(raster, squared, least);

@@ -8,12 +8,12 @@ import { balanceOf } from "./balance.ts";
 import { clearanceOf, nearestImages } from "./clearance.ts";
 import { inkCoverage, offsetCoverage } from "./coverage.ts";
 import { distanceTransform } from "./distance-transform.ts";
+import { rasterOf } from "./draw-raster.ts";
 import { facingOf } from "./facing.ts";
 import { holesOf } from "./holes.ts";
 import { lanesOf } from "./lanes.ts";
 import { lumpiness } from "./lumpiness.ts";
 import { neighboursOf } from "./neighbours.ts";
-import { rasterOf } from "./raster.ts";
 import { sceneOf } from "./scene.ts";
 
 /** What is measured: a tile without its figures. */

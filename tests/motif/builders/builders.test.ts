@@ -238,12 +238,17 @@ describe("a motif of one's own", () => {
     expect(height).toBeGreaterThan(50);
   });
 
-  it("whose stems stop short of the flowers in front of them", () => {
+  it("whose stems stop short of all flowers but their own", () => {
     const flowers = [5, 4, 6].map((r) => ({ petal: shapes.ellipse(0, 0, r) }));
     const { stem, petal } = shapes.bouquet(flowers, { reach: 24, gap: 0.7 });
     expect(petal).toHaveLength(3);
-    for (const one of stem) for (const other of petal) expect(apart(one, other)).toBeGreaterThan(0.68);
-    expect(apart(petal[0]!, petal[1]!)).toBeGreaterThan(0.68);
+    // Those behind come first: the left one, the right one, then the middle one in front.
+    [0, 2, 1].forEach((flower, k) => {
+      for (const other of [0, 1, 2].filter((i) => i !== flower))
+        expect(apart(stem[other]!, petal[k]!)).toBeGreaterThan(0.68);
+    });
+    expect(joint(stem[0]!, petal[0]!)).toBeGreaterThan(0.1);
+    for (const behind of [0, 1]) expect(apart(petal[behind]!, petal[2]!)).toBeGreaterThan(0.68);
   });
 
   it("strays by the pattern's seed as all do", () => {

@@ -17,7 +17,7 @@ export function tileOf(block: Size, layers: readonly Layer[]): Tile {
     motifs: [],
     placements: [],
     layers,
-    figures: { motifs: 0, coverage: {} },
+    figures: {} as Tile["figures"],
     recipe: {
       sprigwright: "0.0.0",
       name: "by-hand",

@@ -8,10 +8,8 @@ import { straight, tileOf } from "./given.ts";
 
 const motifs = mix().map(({ drawings }) => drawings[0]!.motif);
 
-async function tossed(arrangement: Arrangement, seed: string): Promise<readonly Placement[]> {
-  const laid = await packTossed(options(), tools(seed, arrangement));
-  return "placements" in laid ? laid.placements : laid;
-}
+const tossed = (arrangement: Arrangement, seed: string): Promise<readonly Placement[]> =>
+  packTossed(options(), tools(seed, arrangement));
 
 let placements: readonly Placement[];
 beforeAll(async () => {
