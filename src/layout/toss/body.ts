@@ -74,7 +74,7 @@ function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number): Body {
     circle,
     spots,
     reach,
-    grid: textureOf(outlineOfRings(silhouetteOf(drawn.motif.outline, circle.r / 300)), circle, 64, 1.35),
+    grid: textureOf(outlineOfRings(silhouetteOf(drawn.motif.outline, circle.r / 1000)), circle, 64, 1.35),
     rim: rimOf(outline, circle),
     texture: closeTexture(texture, circle.r * BAY),
   };

@@ -24,8 +24,6 @@ export interface Filling {
 /** A fresh stage, filled class by class from large to small until nothing more fits or none is left to place. */
 export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
   const { bands, entries, effort, stream } = filling;
-  const T0 = performance.now();
-  if (process.env.V) console.log("FILL", entries?.join(","), bands?.size);
   const stage = createStage(job.arrangement, job.classes, job.shares.length, filling.gap, job.terrain);
   countIn(stage, job.fixed);
   const breathe = (): Promise<void> => job.step(filling.done);
@@ -36,7 +34,6 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
     );
   for (const [index, sizeClass] of job.classes.entries()) {
     const last = index === job.classes.length - 1;
-    const T1 = performance.now();
     await fillClass(stage, sizeClass, {
       ...job,
       random: job.random.fork(`${stream}-${index}`),
@@ -49,7 +46,6 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
       tight: !entries || last,
       breathe,
     });
-    const T2 = performance.now();
     const later = job.classes.slice(index + 1).flat();
     const due = (band: Band): boolean => !later.some((other) => other.entry === band.entry);
     if (effort.pressing) {
@@ -69,20 +65,8 @@ export async function filledStage(job: Job, filling: Filling): Promise<Stage> {
         breathe,
       );
     }
-    if (process.env.V)
-      console.log(
-        "   class",
-        index,
-        sizeClass.length,
-        "fill",
-        (T2 - T1).toFixed(0),
-        "press",
-        (performance.now() - T2).toFixed(0),
-        stage.board.pieces.size,
-      );
     if (bands && sizeClass.some((band) => room(band) > 0)) break;
     if (entries && sizeClass.some((band) => due(band) && room(band) > 0)) break;
   }
-  if (process.env.V) console.log("  done", stage.used.join(","), (performance.now() - T0).toFixed(0));
   return stage;
 }

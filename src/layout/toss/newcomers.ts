@@ -8,18 +8,24 @@ import type { Newcomer } from "./settle.ts";
 import type { Stage } from "./stage.ts";
 import { poseAt } from "./trial.ts";
 
-/** Points looked at for each place chosen. */
-const PLACES = 200;
+/** Points looked at for each place chosen: the fewer are wanted, the closer the look. */
+const FEWEST = 200;
+const MOST = 1500;
 /** How far an entry may be ahead of the one most behind its share, and still come next. */
 const AHEAD = 2;
-/** What a place beside a motif of the same kind is held to be narrower by (µm): more than any place is wide. */
-const BESIDE = 1e9;
 /** Turns tried at a place. */
 const TURNS = 12;
 
+/** A place (µm) and how far around it is taken. */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly r: number;
+}
+
 /**
  * Bodies for the widest places, of the entries that are most behind their shares, though they will overlap there.
- * `room` says how many more of a band may come.
+ * `room` says how many more of a band may come; `spurned` are places that were tried in vain.
  */
 export function chooseNewcomers(
   stage: Stage,
@@ -28,9 +34,11 @@ export function chooseNewcomers(
   count: number,
   random: Random,
   room: (band: Band) => number,
+  spurned: readonly Place[],
 ): Newcomer[] {
   const coming = new Map<Band, number>();
   const chosen: Newcomer[] = [];
+  const taken: Place[] = [...spurned];
   const fed = (band: Band): number =>
     (stage.used[band.entry]! + stage.placed.get(band)! + 2 * (coming.get(band) ?? 0)) /
     job.shares[band.entry]!;
@@ -38,40 +46,43 @@ export function chooseNewcomers(
     const open = sizeClass.filter((band) => room(band) > (coming.get(band) ?? 0));
     if (open.length === 0) break;
     const least = Math.min(...open.map(fed));
-    const band = random.pick(open.filter((b) => fed(b) <= least + AHEAD / job.shares[b.entry]!));
+    const [x, y] = widestPlace(stage, taken, Math.max(FEWEST, MOST / count), random);
+    const due = open.filter((b) => fed(b) <= least + AHEAD / job.shares[b.entry]!);
+    const apart = due.filter(
+      ({ entry }) => !isNearKin(stage, entry, x, y, spacingOf(stage, entry, job.spreads[entry]!)),
+    );
+    const band = random.pick(apart.length > 0 ? apart : due);
     coming.set(band, (coming.get(band) ?? 0) + 1);
     const { low, high } = band;
     const scale = low === high ? high : Math.round(random.between(low, high) * 1000) / 1000;
-    const [x, y] = widestPlace(stage, job, band, chosen, random);
-    chosen.push(poseIn(stage, job, band, random.pick(band.bodies), scale, random, x, y));
+    const body = random.pick(band.bodies);
+    chosen.push(poseIn(stage, job, band, body, scale, random, x, y));
+    taken.push({ x, y, r: body.circle.r * scale });
   }
   return chosen;
 }
 
-/** The widest of some places of the unit, away from its own kind where there is one. */
+/** The widest of some places of the unit. */
 function widestPlace(
-  stage: Stage,
-  job: Job,
-  { entry }: Band,
-  chosen: readonly Newcomer[],
+  { field, arrangement }: Stage,
+  taken: readonly Place[],
+  places: number,
   random: Random,
 ): [x: number, y: number] {
-  const { cell, left, top, columns, values } = stage.field;
-  const { width, height } = stage.arrangement.unit;
-  const apart = spacingOf(stage, entry, job.spreads[entry]!);
+  const { cell, left, top, columns, values } = field;
+  const { width, height } = arrangement.unit;
   let best: [number, number] = [0, 0];
   let widest = -Infinity;
-  for (let k = 0; k < PLACES; k++) {
+  for (let k = 0; k < places; k++) {
     const x = random.next() * width;
     const y = random.next() * height;
     let room = values[Math.round((y - top) / cell) * columns + Math.round((x - left) / cell)]!;
-    for (const other of chosen) {
+    for (let t = 0; t < taken.length && room > widest; t++) {
+      const other = taken[t]!;
       const dx = other.x - x;
       const dy = other.y - y;
-      room = Math.min(room, Math.sqrt(dx * dx + dy * dy) - other.body.circle.r * other.scale);
+      room = Math.min(room, Math.sqrt(dx * dx + dy * dy) - other.r);
     }
-    if (room <= widest) continue;
-    if (isNearKin(stage, entry, x, y, apart)) room -= BESIDE;
     if (room <= widest) continue;
     widest = room;
     best = [x, y];

@@ -8,6 +8,10 @@ import type { Turns } from "./turns.ts";
 
 /** Most rounds over all pairs. */
 const ROUNDS = 48;
+/** How far bodies may move here, as a share of the largest radius. */
+const SKIN = 0.05;
+/** Pairs that may cross by a hair before it is given up. */
+const MOST_CROSSINGS = 40;
 /** Pushed beyond what is wanted (µm), since origins are rounded. */
 const SPARE = 5;
 
@@ -35,11 +39,13 @@ export function polish(images: Images, crowd: Crowd, turns: Turns | undefined, g
     return outlines[i]!;
   };
   const extra = movers.reduce((most, { body }) => Math.max(most, body.extra), 0);
-  const reach = gap + extra + gap / 4;
+  const largest = crowd.radius.reduce((most, r) => Math.max(most, r), 0);
+  const reach = gap + extra + SKIN * largest;
   const pairs = pairsOf(images, crowd, reach);
   const clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last found clear
   const last = new Float64Array(movers.length); // when each body moved last
   let time = 0;
+  let crossings = 0;
   for (let round = 0; round < ROUNDS; round++) {
     let worst = 0;
     for (let k = 0; k < clear.length; k++) {
@@ -54,18 +60,27 @@ export function polish(images: Images, crowd: Crowd, turns: Turns | undefined, g
       const dy = pairs.dy[k]!;
       const need = gap + Math.max(movers[i]!.body.extra, movers[j]!.body.extra);
       if (!isCloser(one, two, dx, dy, need)) continue;
-      const near = nearestPoints(one, two, dx, dy, need);
-      if (!(near.distance > 0 && near.distance < need)) return false;
       const ease = lightness[i]! + lightness[j]!;
       if (ease === 0) return false;
-      const missing = need - near.distance + SPARE;
+      const [a, b, c, d, e, f] = operation;
+      const near = nearestPoints(one, two, dx, dy, need);
+      let { x: towardsX, y: towardsY, distance } = near;
+      if (!(distance > 0 && distance < need)) {
+        // They just touch or cross: nothing shows the way but their centres.
+        if (++crossings > MOST_CROSSINGS) return false;
+        towardsX = x[i]! - (a * x[j]! + c * y[j]! + e + dx);
+        towardsY = y[i]! - (b * x[j]! + d * y[j]! + f + dy);
+        distance = 0;
+      }
+      const length = Math.sqrt(towardsX * towardsX + towardsY * towardsY);
+      if (length === 0) return false;
+      const missing = need - distance + SPARE;
       worst = Math.max(worst, missing);
-      const push = missing / near.distance / ease;
-      x[i]! += push * lightness[i]! * near.x;
-      y[i]! += push * lightness[i]! * near.y;
-      const [a, b, c, d] = operation;
-      x[j]! -= push * lightness[j]! * (a * near.x + b * near.y);
-      y[j]! -= push * lightness[j]! * (c * near.x + d * near.y);
+      const push = missing / length / ease;
+      x[i]! += push * lightness[i]! * towardsX;
+      y[i]! += push * lightness[i]! * towardsY;
+      x[j]! -= push * lightness[j]! * (a * towardsX + b * towardsY);
+      y[j]! -= push * lightness[j]! * (c * towardsX + d * towardsY);
       for (const body of [i, j]) {
         if (lightness[body] === 0) continue;
         stale[body] = 1;

@@ -2,7 +2,7 @@ import type { Random } from "../../seed/random.ts";
 import { type Crowd, without } from "./crowd.ts";
 import type { Pressing } from "./effort.ts";
 import type { Job } from "./job.ts";
-import { chooseNewcomers } from "./newcomers.ts";
+import { chooseNewcomers, type Place } from "./newcomers.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import { crowdOf, freed, inOrder, type Newcomer, settle } from "./settle.ts";
 import type { Stage } from "./stage.ts";
@@ -25,15 +25,26 @@ export async function pressIn(
   let batch = Math.max(1, Math.floor(pressing.batch * most));
   let placed = 0;
   let misses = 0;
+  const spurned: Place[] = [];
   while (placed < most && misses < pressing.patience) {
     await breathe();
-    const newcomers = chooseNewcomers(stage, job, sizeClass, Math.min(batch, most - placed), random, room);
+    const newcomers = chooseNewcomers(
+      stage,
+      job,
+      sizeClass,
+      Math.min(batch, most - placed),
+      random,
+      room,
+      spurned,
+    );
     if (newcomers.length === 0) return;
-    const came = pressBatch(stage, job, newcomers, pressing.sweeps);
+    const came = await pressBatch(stage, job, newcomers, pressing.sweeps, breathe);
     placed += came;
     if (came === newcomers.length) misses = Math.max(0, misses - 1);
-    else if (batch === 1) misses++;
-    else batch = Math.floor(batch / 2);
+    else if (batch === 1) {
+      misses++;
+      spurned.push({ x: newcomers[0]!.x, y: newcomers[0]!.y, r: 0 });
+    } else batch = Math.floor(batch / 2);
   }
 }
 
@@ -43,10 +54,17 @@ const ROUNDS = 5;
 const FAR = 4;
 
 /** Presses a batch in, without those that cannot be freed; returns how many stay. */
-function pressBatch(stage: Stage, job: Job, newcomers: readonly Newcomer[], sweeps: number): number {
+async function pressBatch(
+  stage: Stage,
+  job: Job,
+  newcomers: readonly Newcomer[],
+  sweeps: number,
+  breathe: () => Promise<void>,
+): Promise<number> {
   const pieces = inOrder(stage);
   let crowd = crowdOf(job, pieces, newcomers);
   for (let round = 0; round < ROUNDS; round++) {
+    await breathe();
     const left = freed(stage, job, crowd, stage.gap, sweeps);
     const staying = crowd.movers.length - pieces.length;
     if (!left) return settle(stage, job, crowd, pieces) ? staying : 0;

@@ -101,12 +101,12 @@ export function pickCell(
     const index = random.below(seeker.live);
     const cell = cells[index]!;
     const value = values[cell]!;
-    if (value < need || shut(cell)) {
+    const worth = tight ? -value : value;
+    if (value < need || (worth > most && shut(cell))) {
       dropCell(seeker, index);
       if (best === seeker.live) best = index; // the last cell moved into the gap
       continue;
     }
-    const worth = tight ? -value : value;
     if (worth > most) {
       most = worth;
       best = index;

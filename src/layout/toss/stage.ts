@@ -59,7 +59,7 @@ export function createStage(
     Float64Array.from([-margin, -margin, width + margin, height + margin]);
   const whole = gap + SLACK;
   const area = (width + 2 * reach) * (height + 2 * reach);
-  const cell = Math.ceil(Math.max(least / 5, Math.sqrt(area / MOST_CELLS)));
+  const cell = Math.ceil(Math.max(least / 3.3, Math.sqrt(area / MOST_CELLS)));
   const cap = widest + whole + extra + 2 * cell;
   const images = imagesOf(arrangement);
   const zone = around(2 * reach + Math.max(cap, whole + extra));
