@@ -10,4 +10,14 @@ export {
 export { type ArtworkOptions, type ArtworkShaping, readArtwork } from "./motif/artwork/read-artwork.ts";
 export type { Dropped } from "./motif/artwork/report.ts";
 export { artworkSheet, type SheetShaping } from "./motif/artwork/sheet.ts";
+export {
+  inspectTrace,
+  sayTrace,
+  type TracedInk,
+  type TraceReport,
+} from "./motif/artwork/trace/inspect-trace.ts";
+export type { PictureLength, TraceOptions, TraceShaping } from "./motif/artwork/trace/options.ts";
+export type { Pixels } from "./motif/artwork/trace/picture.ts";
+export { traced } from "./motif/artwork/trace/piece.ts";
+export { traceImage } from "./motif/artwork/trace/trace-image.ts";
 export { artworkPlugin } from "./plugin/artwork.ts";

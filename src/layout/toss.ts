@@ -1,3 +1,4 @@
+import { badInput, missingOption } from "../errors/catalogue.ts";
 import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
 import { list, object, optional } from "../params/compound.ts";
@@ -6,11 +7,12 @@ import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../pa
 import { mmToUm } from "../units/length.ts";
 import { type Area, type AreaIn, area } from "./area.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
+import { direction } from "./direction.ts";
 import { tossAround } from "./toss/around.ts";
 import { entryOfId } from "./toss/held.ts";
+import type { Direction, TossEntry, TossOptions } from "./toss/options.ts";
 
 type Density = "airy" | "even" | "packed";
-type Direction = "one-way" | "two-way" | "four-way" | "tossed";
 type Seat = "anywhere" | "mirrors" | "centres" | "both";
 
 const entry: {
@@ -28,6 +30,8 @@ const entry: {
    * figure.
    */
   readonly seat: Param<Seat, Seat, true>;
+  /** Exactly so many of it in the unit; all motifs of a toss say a number, or none does. Default: as the shares have it. */
+  readonly count: Param<number, number | undefined, true>;
 } = {
   motif: motif({ about: "The motif to scatter." }),
   share: number({
@@ -49,6 +53,13 @@ const entry: {
     of: ["anywhere", "mirrors", "centres", "both"],
     default: "anywhere",
   }),
+  count: optional(
+    integer({
+      about: "Exactly so many of it in the unit; all motifs of a toss say a number, or none does.",
+      min: 1,
+      max: 20_000,
+    }),
+  ),
 };
 
 const params: {
@@ -60,12 +71,16 @@ const params: {
   readonly density: Param<Density, Density, true>;
   /** Exactly so many motifs in the unit, at the widest gap at which they fit. Default: as many as the density gives. */
   readonly count: Param<number, number | undefined, true>;
-  /** Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (default: any). */
+  /** Share of the ground (0 to 1) that the motifs' outlines are to enclose, at the widest gap at which they fit: reached as nearly as whole motifs can, and as the gap allows. What came of it is `tile.figures.inkCoverage`. */
+  readonly coverage: Param<number, number | undefined, true>;
+  /** Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (default: any), or angles of your own in turns, such as [0, 0.1, 0.9]. */
   readonly direction: Param<Direction, Direction, true>;
   /** Whether motifs may also be mirrored. Default false. */
   readonly flip: Param<boolean, boolean, true>;
   /** How strongly motifs of one kind keep away from each other, 0 (not at all) to 1. Default 0.9. */
   readonly spread: NumberParam;
+  /** How far hollows of motifs are kept free of others: those that a disc of this share of the motif's radius cannot enter. 0 (default) lets others in wherever the gap holds, 1 closes nearly all. */
+  readonly hollows: NumberParam;
   /** Where motifs lie, wholly: SVG path data in mm from the unit's upper left corner, a path of a pen, or stripes. Its copies in the repeat count too, and those that touch are one area: draw it smaller than the cell to keep cells apart. Default: everywhere. */
   readonly inside: Param<AreaIn, Area | undefined, true>;
   /** Where no motif lies: SVG path data in mm, a path of a pen, or stripes, with all copies in the repeat. */
@@ -97,16 +112,20 @@ const params: {
       max: 20_000,
     }),
   ),
-  direction: choice({
-    about:
-      "Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (any).",
-    of: ["one-way", "two-way", "four-way", "tossed"],
-    default: "tossed",
-  }),
+  coverage: optional(
+    share({ about: "Share of the ground that the motifs' outlines are to enclose, as nearly as can be." }),
+  ),
+  direction: direction(
+    "Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (any), or angles in turns.",
+  ),
   flip: flag({ about: "Whether motifs may also be mirrored.", default: false }),
   spread: share({
     about: "How strongly motifs of one kind keep away from each other, 0 (not at all) to 1.",
     default: 0.9,
+  }),
+  hollows: share({
+    about: "How far hollows of motifs are kept free of others, 0 (open) to 1 (nearly all closed).",
+    default: 0,
   }),
   inside: optional(
     area({
@@ -126,6 +145,37 @@ const params: {
 };
 
 /**
+ * The options with counts for each motif turned into shares of their sum, which comes to the same.
+ * @throws SprigwrightError `wrong-type` when numbers are asked for in two ways
+ */
+function asked(
+  options: Omit<TossOptions, "entries">,
+  entries: readonly (TossEntry & { readonly count: number | undefined })[],
+): TossOptions {
+  const counts = entries.flatMap(({ count }) => count ?? []);
+  if (options.count !== undefined && options.coverage !== undefined) throw askedTwice("count", "coverage");
+  if (counts.length === 0) return { ...options, entries };
+  if (options.count !== undefined) throw askedTwice("count", "motifs[] > count");
+  if (options.coverage !== undefined) throw askedTwice("coverage", "motifs[] > count");
+  const without = entries.findIndex(({ count }) => count === undefined);
+  if (without >= 0)
+    throw missingOption(`toss > motifs[${without}] > count`, "a number: either all motifs say one, or none");
+  return {
+    ...options,
+    entries: entries.map((entry) => ({ ...entry, share: entry.count! })),
+    count: counts.reduce((sum, count) => sum + count, 0),
+  };
+}
+
+const askedTwice = (one: string, other: string): Error =>
+  badInput(
+    "asked-twice",
+    "toss",
+    `${one} and ${other} both say how many motifs there are to be`,
+    `leave out ${one}, or ${other}`,
+  );
+
+/**
  * Scatters motifs over the unit so that no two outlines, and no copies across any edge, come closer than the gap.
  * In `layered`, they keep the gap from the motifs of the layouts before it too.
  *
@@ -137,7 +187,7 @@ export const toss: LayoutFactory<typeof params> = defineLayout({
   params,
   place: async ({ motifs, ...options }, tools) => {
     const entries = motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) }));
-    const placements = await tossAround({ ...options, entries }, tools);
+    const placements = await tossAround(asked(options, entries), tools);
     return { placements, gap: mmToUm(options.gap) };
   },
   motifOf: ({ motifs }, id) => motifs[entryOfId(id, motifs.length) ?? -1]?.motif,

@@ -1,4 +1,5 @@
 import { artwork } from "../motif/artwork/artwork.ts";
+import { traced } from "../motif/artwork/trace/piece.ts";
 import { VERSION } from "../tile/version.ts";
 import { definePlugin, type Plugin } from "./plugin.ts";
 
@@ -7,4 +8,4 @@ import { definePlugin, type Plugin } from "./plugin.ts";
  * They are not among the library's own pieces, so that a kit without them carries no SVG reader.
  */
 export const artworkPlugin = (): Plugin =>
-  definePlugin({ name: "artwork", version: VERSION, pieces: [artwork] });
+  definePlugin({ name: "artwork", version: VERSION, pieces: [artwork, traced] });

@@ -37,7 +37,7 @@ describe("the doors", () => {
 
   it("sprigwright/artwork", () => {
     expect(names(artwork)).toMatchInlineSnapshot(
-      `"artwork artworkPlugin artworkSheet inspectArtwork readArtwork sayArtwork"`,
+      `"artwork artworkPlugin artworkSheet inspectArtwork inspectTrace readArtwork sayArtwork sayTrace traceImage traced"`,
     );
   });
 

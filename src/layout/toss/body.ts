@@ -1,5 +1,6 @@
 import { badShape } from "../../errors/catalogue.ts";
-import { ringArea } from "../../geometry/flatten.ts";
+import { closeHollows } from "../../geometry/close-hollows.ts";
+import { type Ring, ringArea } from "../../geometry/flatten.ts";
 import { blankOutline, type Outline, outlineOfRings, silhouetteOf } from "../../geometry/outline.ts";
 import { type Circle, enclosingCircle } from "../../geometry/reach.ts";
 import type { DrawnMotif } from "../layout.ts";
@@ -17,6 +18,10 @@ export const TOLERANCE: number = 8;
  */
 export const SLACK: number = 2 * TOLERANCE + 4;
 
+/** Points on a side of the grid of distances, and how far it reaches from the centre, in radii. */
+const GRID = 64;
+const GRID_REACH = 1.35;
+
 /** Bays narrower than this, as a share of the motif's radius, are kept free. */
 const BAY = 0.4;
 
@@ -31,7 +36,7 @@ export interface Body {
   readonly outline: Outline;
   /** Room for the outline under the pose being tried. */
   readonly scratch: Outline;
-  /** Area enclosed (µm²). */
+  /** Area that the drawing encloses (µm²). */
   readonly area: number;
   readonly circle: Circle;
   /** Discs inside, see {@link spotsOf}. */
@@ -39,23 +44,25 @@ export interface Body {
   /** How far any part lies from the centre of the first disc. */
   readonly reach: number;
   readonly texture: Texture;
-  /** The texture with its bays open, for pushing. */
+  /** Finer, nearer, and with its bays open, for pushing. */
   readonly grid: Texture;
   /** Points on the outline, see {@link rimOf}. */
   readonly rim: Float64Array;
 }
 
-/** Prepares every drawing of every entry; `bodies[entry]` lists those of one. */
-export function bodiesOf(entries: readonly TossEntry[]): readonly (readonly Body[])[] {
-  return entries.map((entry, index) => entry.drawings.map((drawn) => bodyOf(drawn, entry, index)));
+/** Prepares every drawing of every entry; `bodies[entry]` lists those of one. See `TossOptions.hollows`. */
+export function bodiesOf(entries: readonly TossEntry[], hollows = 0): readonly (readonly Body[])[] {
+  return entries.map((entry, index) => entry.drawings.map((drawn) => bodyOf(drawn, entry, index, hollows)));
 }
 
-function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number): Body {
+function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number, hollows: number): Body {
   const rings = silhouetteOf(drawn.motif.outline, TOLERANCE / entry.scale[1]);
-  const outline = outlineOfRings(rings);
-  const circle = enclosingCircle(outline.points);
+  const circle = enclosingCircle(outlineOfRings(rings).points);
   if (!(circle.r > 0)) throw badShape(`toss > motifs[${index}]`, `"${drawn.motif.name}" encloses no area`);
-  const coarse = outlineOfRings(silhouetteOf(drawn.motif.outline, circle.r / 40));
+  const closed = (open: readonly Ring[]): Outline =>
+    outlineOfRings(hollows > 0 ? closeHollows(open, hollows * circle.r) : open);
+  const outline = closed(rings);
+  const coarse = closed(silhouetteOf(drawn.motif.outline, circle.r / 40));
   const texture = textureOf(coarse, circle);
   const spots = spotsOf(coarse, texture, circle);
   let reach = 0;
@@ -74,7 +81,7 @@ function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number): Body {
     circle,
     spots,
     reach,
-    grid: textureOf(outlineOfRings(silhouetteOf(drawn.motif.outline, circle.r / 1000)), circle, 64, 1.35),
+    grid: textureOf(closed(silhouetteOf(drawn.motif.outline, circle.r / 1000)), circle, GRID, GRID_REACH),
     rim: rimOf(outline, circle),
     texture: closeTexture(texture, circle.r * BAY),
   };

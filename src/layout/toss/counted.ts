@@ -1,6 +1,6 @@
 import { badInput } from "../../errors/catalogue.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
-import { packTightly } from "./evenly.ts";
+import { packEvenly } from "./evenly.ts";
 import { filledStage } from "./filled.ts";
 import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
@@ -18,6 +18,19 @@ const EFFORTS: readonly Effort[] = [LIGHTLY, EVENLY, TIGHTLY];
  * @throws SprigwrightError `count-too-large` when they do not fit at `gap`
  */
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
+  const stage = await countedStage(job, gap, count);
+  if (stage) return stage;
+  const fit = (await packEvenly(job, gap, EVENLY, 1)).board.pieces.size + job.fixed.length;
+  throw badInput(
+    "count-too-large",
+    "toss > count",
+    `${count} motifs do not fit with a gap of ${gap / 1000} mm: about ${Math.min(fit, count - 1)} do`,
+    `ask for at most ${Math.min(fit, count - 1)}, or make the gap or the motifs smaller, or the repeat larger`,
+  );
+}
+
+/** What {@link packCounted} packs; undefined when so many do not fit. */
+export async function countedStage(job: Job, gap: number, count: number): Promise<Stage | undefined> {
   const wanted = stillWanted(count, job.shares, countByEntry(job.fixed, job.shares.length));
   const more = count - job.fixed.length;
   const bands = bandQuotas(job.classes, wanted);
@@ -27,15 +40,7 @@ export async function packCounted(job: Job, gap: number, count: number): Promise
   };
   let best: Stage | undefined;
   for (const effort of EFFORTS) best ??= await attempt(gap, effort, 0.1);
-  if (!best) {
-    const fit = (await packTightly(job, gap, 1)).board.pieces.size + job.fixed.length;
-    throw badInput(
-      "count-too-large",
-      "toss > count",
-      `${count} motifs do not fit with a gap of ${gap / 1000} mm: about ${Math.min(fit, count - 1)} do`,
-      `ask for at most ${Math.min(fit, count - 1)}, or make the gap or the motifs smaller, or the repeat larger`,
-    );
-  }
+  if (!best) return undefined;
   const { width, height } = job.arrangement.unit;
   let low = gap;
   let high = gap + 1.2 * Math.sqrt((width * height) / count);

@@ -28,8 +28,8 @@ export interface Fixed extends Standing {
 /** How full a toss is. */
 export type Density = "airy" | "even" | "packed";
 
-/** Which ways up motifs may stand: upright; or upside down; or in quarter turns; or any way. */
-export type Direction = "one-way" | "two-way" | "four-way" | "tossed";
+/** Which ways up motifs may stand: upright; or upside down; or in quarter turns; or any way; or at these angles (turns). */
+export type Direction = "one-way" | "two-way" | "four-way" | "tossed" | readonly number[];
 
 /** A toss, checked and complete. */
 export interface TossOptions extends Confines {
@@ -38,11 +38,15 @@ export interface TossOptions extends Confines {
   readonly density: Density;
   /** Exactly so many motifs in the unit, as far apart as they still fit; undefined: as many as fit. */
   readonly count: number | undefined;
+  /** Share of the ground that outlines are to enclose, as nearly as can be, as far apart as they still fit. */
+  readonly coverage?: number | undefined;
   readonly direction: Direction;
   /** Whether half of the motifs are mirrored. */
   readonly flip: boolean;
   /** How strongly motifs of one kind keep apart, 0 to 1. */
   readonly spread: number;
+  /** Hollows that a disc of this share of the motif's radius cannot enter are kept free. Default 0. */
+  readonly hollows?: number;
   readonly entries: readonly TossEntry[];
   /** Motifs of these entries that stand already (they are among those that stand) and count for the shares. */
   readonly fixed?: readonly Fixed[] | undefined;

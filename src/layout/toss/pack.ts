@@ -4,6 +4,7 @@ import type { Piece } from "./board.ts";
 import { type Body, bodiesOf } from "./body.ts";
 import { findClash } from "./check.ts";
 import { packCounted } from "./counted.ts";
+import { packCovering } from "./covering.ts";
 import { EVENLY, LIGHTLY } from "./effort.ts";
 import { packEvenly, packTightly } from "./evenly.ts";
 import { type Job, jobFor } from "./job.ts";
@@ -32,11 +33,11 @@ const WIDEN_FROM = 0.7;
  */
 export async function packTossed(options: TossOptions, tools: LayoutTools): Promise<readonly Placement[]> {
   if (options.entries.length === 0 || options.count === 0) return [];
-  const bodies = bodiesOf(options.entries);
+  const bodies = bodiesOf(options.entries, options.hollows);
   const gap = Math.round(options.gap * 1000);
   const job = jobFor(options, planClasses(options.entries, bodies), tools);
   refuseTooLarge(options.entries, bodies, tools.arrangement, job.turns, gap);
-  await refuseRoomless(options, { ...job, fixed: [] }, gap, tools);
+  await refuseRoomless(options, job, gap, tools);
   const stage = await packedStage(options, job, bodies, gap);
   const placements = placementsOf(stage, job.turns.turn);
   const clash = await findClash(placements, (placement) => bodyOfPlacement(placement, bodies), {
@@ -64,6 +65,7 @@ async function packedStage(
   gap: number,
 ): Promise<Stage> {
   if (options.count !== undefined) return packCounted(job, gap, options.count);
+  if (options.coverage !== undefined) return packCovering(job, gap, options.coverage);
   if (options.density === "packed") return packTightly(job, gap, 1);
   if (options.density === "even") return packEvenly(job, gap, EVENLY, 1);
   const wide = gap + airFor(options, bodies, gap);

@@ -4,7 +4,7 @@ import { nearestPoints } from "../../geometry/nearest.ts";
 import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
 import { type Crowd, poseOf, turnTo } from "./crowd.ts";
 import { pairsOf } from "./pairs.ts";
-import type { Turns } from "./turns.ts";
+import { type Turns, turnIndex } from "./turns.ts";
 
 /** Most rounds over all pairs. */
 const ROUNDS = 48;
@@ -19,7 +19,7 @@ const SPARE = 5;
  * Brings a relaxed crowd to the allowed turns and to whole µm, and corrects by exact distances what overlaps then.
  * Returns whether all is clear. Only for overlaps far smaller than the gap: outlines that cross are given up.
  */
-export function polish(images: Images, crowd: Crowd, turns: Turns | undefined, gap: number): boolean {
+export function polish(images: Images, crowd: Crowd, turns: Turns, gap: number): boolean {
   const { movers, x, y, lightness } = crowd;
   const outlines: Outline[] = [];
   const stale = new Uint8Array(movers.length).fill(1);
@@ -27,7 +27,7 @@ export function polish(images: Images, crowd: Crowd, turns: Turns | undefined, g
     if (stale[i] === 0) return outlines[i]!;
     const { body, fixed } = movers[i]!;
     if (!fixed) {
-      if (turns) crowd.turn[i] = nearestTurn(turns, crowd.turn[i]!);
+      crowd.turn[i] = turns.turn[turnIndex(turns, crowd.turn[i]!)]!;
       turnTo(crowd, i);
       const [, , , , e, f] = poseOf(crowd, i);
       x[i]! += Math.round(e) - e;
@@ -90,10 +90,4 @@ export function polish(images: Images, crowd: Crowd, turns: Turns | undefined, g
     if (worst === 0) return true;
   }
   return false;
-}
-
-/** The allowed turn nearest to one; turns are evenly spaced. */
-function nearestTurn({ turn }: Turns, at: number): number {
-  const index = Math.round((at - Math.floor(at)) * turn.length) % turn.length;
-  return turn[index]!;
 }

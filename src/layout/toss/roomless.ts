@@ -18,9 +18,10 @@ export async function refuseRoomless(
   { arrangement, standing }: LayoutTools,
 ): Promise<void> {
   if (!job.terrain) return;
-  const bare: Job = { ...job, terrain: terrainOf(arrangement, standing, {}) };
+  const free: Job = { ...job, fixed: [] };
+  const bare: Job = { ...free, terrain: terrainOf(arrangement, standing, {}) };
   for (const [index, { drawings }] of options.entries.entries()) {
-    if (await findsRoom(job, index, gap)) continue;
+    if (job.fixed.some(({ entry }) => entry === index) || (await findsRoom(free, index, gap))) continue;
     const motif = `"${drawings[0]!.motif.name}"`;
     const areas = (["inside", "outside"] as const).filter((name) => options[name] !== undefined);
     if (areas.length === 0 || !(await findsRoom(bare, index, gap)))

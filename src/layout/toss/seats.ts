@@ -93,7 +93,7 @@ async function checkSeats(
 }
 
 function seatingFor(options: TossOptions, standing: readonly Standing[], tools: LayoutTools): Seating {
-  const bodies = bodiesOf(options.entries);
+  const bodies = bodiesOf(options.entries, options.hollows);
   const classes = planClasses(options.entries, bodies);
   const terrain = terrainOf(tools.arrangement, standing, options);
   const gap = Math.round(options.gap * 1000);

@@ -7,6 +7,7 @@ import { polish } from "./polish.ts";
 import { relax } from "./relax.ts";
 import { exchange, type Stage } from "./stage.ts";
 import { atHome, fits, poseAt } from "./trial.ts";
+import { turnIndex } from "./turns.ts";
 
 /** What the grids of distances may be off, as a share of the radius: it is kept on top of the gap while pushing. */
 const MARGIN = 0.0066;
@@ -23,7 +24,7 @@ export const inOrder = (stage: Stage): Piece[] => [...stage.board.pieces].sort((
 
 /** Pieces that stand, and newcomers after them, ready to be pushed. */
 export const crowdOf = (job: Job, pieces: readonly Piece[], newcomers: readonly Newcomer[]): Crowd =>
-  createCrowd([...pieces.map((piece) => moverOf(job, piece)), ...newcomers], turnsFreely(job));
+  createCrowd([...pieces.map((piece) => moverOf(job, piece)), ...newcomers], job.turns.free);
 
 const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newcomer => ({
   body,
@@ -35,8 +36,6 @@ const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newc
   turn: job.turns.turn[turn]!,
   fixed: false,
 });
-
-const turnsFreely = (job: Job): boolean => job.turns.turn.length > 4;
 
 /** Pushes a crowd `gap` µm apart; undefined when that went, else what each body still overlaps. */
 export function freed(
@@ -64,12 +63,12 @@ export function freed(
  */
 export function settle(stage: Stage, job: Job, crowd: Crowd, pieces: readonly Piece[]): boolean {
   const { turns } = job;
-  if (!polish(stage.images, crowd, turnsFreely(job) ? turns : undefined, stage.gap)) return false;
+  if (!polish(stage.images, crowd, turns, stage.gap)) return false;
   const gone: Piece[] = [];
   const poses: Pose[] = [];
   (crowd.movers as readonly Newcomer[]).forEach(({ body, band, scale, flip }, i) => {
     const [, , , , e, f] = poseOf(crowd, i);
-    const turn = Math.round(crowd.turn[i]! * turns.turn.length) % turns.turn.length;
+    const turn = turnIndex(turns, crowd.turn[i]!);
     const [x, y] = [Math.round(e), Math.round(f)];
     const old = pieces[i];
     if (old && old.x === x && old.y === y && old.turn === turn) return;

@@ -13,14 +13,14 @@ export interface Stood {
 }
 
 /** See {@link Stood}. */
-export function stoodOf({ entries, fixed = [] }: TossOptions): Stood[] {
+export function stoodOf({ entries, hollows, fixed = [] }: TossOptions): Stood[] {
   return fixed.map(({ entry, motif, placement }) => {
     const { x, y, turn, scale, flip } = placement;
     const drawings = [{ index: placement.motif, motif }];
     const own = entries.map((other, k) =>
       k === entry ? { ...other, drawings, scale: [scale, scale] as const } : { ...other, drawings: [] },
     );
-    const [body] = bodiesOf(own)[entry]!;
+    const [body] = bodiesOf(own, hollows)[entry]!;
     const matrix = placing(x, y, turn, scale, flip);
     const band = { entry, bodies: [body!], low: scale, high: scale };
     return {

@@ -108,7 +108,7 @@ function scatterTries(
   const { order, spare } = tries;
   const cell = stage.field.cell * seeker.stride;
   const allowed = turns.turn.length;
-  const stride = allowed > 4 ? 443 : 1; // prime, and far from any simple part of the 720 turns
+  const stride = turns.free ? 443 : 1; // prime, and far from any simple part of the 720 turns
   const small = (random.next() * (high - low)) / 2;
   let turn = random.below(allowed);
   let u = random.next();

@@ -85,7 +85,7 @@ describe("the final check", () => {
 
   test("looks at 10 000 motifs in about a second, letting others have their turn", async () => {
     const small = repeats.straight(60, 60);
-    const list = await packTossed(options({ entries: mix([0.1, 0.16]), gap: 0.5 }), tools("many", small));
+    const list = await packTossed(options({ entries, gap: 0.5 }), tools("many", small));
     const times = Math.ceil(Math.sqrt(10_000 / list.length));
     const many = Array.from({ length: times * times }, (_, k) =>
       list.map((p) => ({
