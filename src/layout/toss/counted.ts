@@ -6,6 +6,7 @@ import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
 import type { Stage } from "./stage.ts";
+import { strewnStage } from "./strewn.ts";
 import { widen } from "./widen.ts";
 
 /** Halvings of the range in which the gap is sought. */
@@ -38,6 +39,8 @@ export async function countedStage(job: Job, gap: number, count: number): Promis
     const stage = await filledStage(job, { gap: wide, stream: "count", effort, bands, done });
     return stage.board.pieces.size === more ? stage : undefined;
   };
+  const strewn = await strewnStage(job, gap, bands, () => job.step(0.4));
+  if (strewn) return strewn;
   let best: Stage | undefined;
   for (const effort of EFFORTS) best ??= await attempt(gap, effort, 0.1);
   if (!best) return undefined;

@@ -69,7 +69,7 @@ function widestPlace(
   places: number,
   random: Random,
 ): [x: number, y: number] {
-  const { cell, left, top, columns, values } = field;
+  const { cell, left, top, columns, values, cap } = field;
   const { width, height } = arrangement.unit;
   let best: [number, number] = [0, 0];
   let widest = -Infinity;
@@ -77,6 +77,7 @@ function widestPlace(
     const x = random.next() * width;
     const y = random.next() * height;
     let room = values[Math.round((y - top) / cell) * columns + Math.round((x - left) / cell)]!;
+    if (room >= cap) room = Infinity; // beyond what the field tells
     for (let t = 0; t < taken.length && room > widest; t++) {
       const other = taken[t]!;
       const dx = other.x - x;

@@ -6,6 +6,7 @@ import { findClash } from "./check.ts";
 import { packCounted } from "./counted.ts";
 import { packCovering } from "./covering.ts";
 import { EVENLY, LIGHTLY } from "./effort.ts";
+import { evenOut } from "./even-out.ts";
 import { packEvenly, packTightly } from "./evenly.ts";
 import { type Job, jobFor } from "./job.ts";
 import type { TossOptions } from "./options.ts";
@@ -70,7 +71,8 @@ async function packedStage(
   if (options.density === "even") return packEvenly(job, gap, EVENLY, 1);
   const wide = gap + airFor(options, bodies, gap);
   const stage = await packEvenly(job, wide, LIGHTLY, WIDEN_FROM);
-  await widen(stage, job, wide, () => job.step(WIDEN_FROM));
+  const breathe = (): Promise<void> => job.step(WIDEN_FROM);
+  await evenOut(stage, job, wide, await widen(stage, job, wide, breathe), breathe);
   return stage;
 }
 

@@ -19,7 +19,7 @@ export async function widen(
   job: Job,
   gap: number,
   breathe: () => Promise<void>,
-): Promise<void> {
+): Promise<number> {
   const { width, height } = stage.arrangement.unit;
   const spacing = Math.sqrt((width * height) / stage.board.pieces.size);
   let step = FIRST * spacing;
@@ -33,4 +33,5 @@ export async function widen(
     if (went) reached += step;
     else step /= 2;
   }
+  return reached;
 }

@@ -1,0 +1,55 @@
+import { transformOutline } from "../../geometry/outline.ts";
+import type { Job } from "./job.ts";
+import { crowdOf, freed, inOrder, settle } from "./settle.ts";
+import { exchange, type Stage } from "./stage.ts";
+import { widen } from "./widen.ts";
+
+/** How much wider than they can keep a gap is that motifs are pushed towards, in turn. */
+const WIDER: readonly number[] = [1.4, 1.6, 1.9, 2.3, 1.5, 1.7, 2.1, 1.3, 1.6, 1.8, 1.4, 2];
+/** Motifs times turns at most, and the fewest turns: what many gain by it shows less. */
+const WORK = 1200;
+const FEWEST = 2;
+/** Rounds of pushing towards it, and apart again. */
+const TOWARDS = 100;
+const APART = 150;
+
+/**
+ * Closes the widest holes of a stage whose motifs keep `gap` µm and could keep `reached`: again and again all are pushed
+ * towards a gap that they cannot keep, which moves them from where it is narrow to where it is wide, and then as far
+ * apart as they go. Kept is what leaves the least hole.
+ */
+export async function evenOut(
+  stage: Stage,
+  job: Job,
+  gap: number,
+  reached: number,
+  breathe: () => Promise<void>,
+): Promise<void> {
+  let least = widestHole(stage);
+  const turns = Math.max(FEWEST, Math.floor(WORK / Math.max(1, stage.board.pieces.size)));
+  for (const wider of WIDER.slice(0, turns)) {
+    await breathe();
+    const before = inOrder(stage);
+    const crowd = crowdOf(job, before, []);
+    freed(stage, job, crowd, Math.round(reached * wider), TOWARDS);
+    if (freed(stage, job, crowd, stage.gap, APART) || !settle(stage, job, crowd, before)) continue;
+    await widen(stage, job, gap, breathe);
+    const hole = widestHole(stage);
+    if (hole < least) least = hole;
+    else
+      exchange(stage, inOrder(stage), before, (pose) =>
+        transformOutline(pose.body.outline, pose.matrix, pose.body.scratch),
+      );
+  }
+}
+
+/** The most room (µm) that the field shows anywhere in the unit. */
+function widestHole({ field, arrangement }: Stage): number {
+  const { cell, left, top, columns, values } = field;
+  const { width, height } = arrangement.unit;
+  let most = 0;
+  for (let row = Math.ceil(-top / cell); row * cell + top < height; row++)
+    for (let column = Math.ceil(-left / cell); column * cell + left < width; column++)
+      most = Math.max(most, values[row * columns + column]!);
+  return most;
+}

@@ -1,0 +1,94 @@
+import type { Piece } from "./board.ts";
+import type { Crowd } from "./crowd.ts";
+import type { Job } from "./job.ts";
+import { pairsOf } from "./pairs.ts";
+import { crowdOf, freed, inOrder, settle } from "./settle.ts";
+import type { Stage } from "./stage.ts";
+
+/** How far motifs weigh on each other, in mean distances. */
+const REACH = 2.4;
+/** What two of a kind weigh on each other besides their ink, against two motifs of mean ink. */
+const KIN = 0.5;
+/** Motifs that change places are of like size: the larger at most this many times as wide. */
+const LIKE = 1.3;
+/** Most motifs: all are held against all. */
+const MOST = 1500;
+/** Rounds over all pairs, and of pushing apart afterwards. */
+const ROUNDS = 6;
+const SWEEPS = 200;
+
+/**
+ * Lets motifs of like size change places until heavy ones and those of a kind are spread evenly: each motif weighs on
+ * those near it, by the product of their inks, and changes that lessen the sum are made, one after another.
+ */
+export function mingle(stage: Stage, job: Job): void {
+  const pieces = inOrder(stage);
+  const count = pieces.length;
+  if (count < 3 || count > MOST) return;
+  const crowd = crowdOf(job, pieces, []);
+  const near = nearness(stage, crowd);
+  const ink = pieces.map(({ body, scale }) => body.area * scale * scale);
+  const mean = ink.reduce((sum, a) => sum + a, 0) / count;
+  const weight = ink.map((a) => a / mean);
+  const kind = pieces.map(({ body }) => body.entry);
+  const at = Int32Array.from({ length: count }, (_, i) => i); // the place that each has come to
+  const burden = (i: number, place: number, other: number): number => {
+    let sum = 0;
+    for (let k = 0; k < count; k++) {
+      if (k === i || k === other) continue;
+      const together = weight[i]! * weight[k]! + (kind[i] === kind[k] ? KIN : 0);
+      sum += together * near[place * count + at[k]!]!;
+    }
+    const self = weight[i]! * weight[i]! + KIN;
+    return sum + (self * near[place * count + place]!) / 2;
+  };
+  let changed = false;
+  for (let round = 0; round < ROUNDS; round++) {
+    let better = false;
+    for (let i = 0; i < count; i++)
+      for (let j = i + 1; j < count; j++) {
+        if (!alike(crowd, pieces, i, j)) continue;
+        const before = burden(i, at[i]!, j) + burden(j, at[j]!, i);
+        const after = burden(i, at[j]!, j) + burden(j, at[i]!, i);
+        if (after >= before - 1e-9) continue;
+        [at[i], at[j]] = [at[j]!, at[i]!];
+        better = true;
+      }
+    if (!better) break;
+    changed = true;
+  }
+  if (!changed) return;
+  const [x, y] = [crowd.x.slice(), crowd.y.slice()];
+  at.forEach((place, i) => {
+    crowd.x[i] = x[place]!;
+    crowd.y[i] = y[place]!;
+  });
+  if (!freed(stage, job, crowd, stage.gap, SWEEPS)) settle(stage, job, crowd, pieces);
+}
+
+function alike({ radius }: Crowd, pieces: readonly Piece[], i: number, j: number): boolean {
+  if (pieces[i]!.body === pieces[j]!.body) return false;
+  const [one, two] = [radius[i]!, radius[j]!];
+  return one <= LIKE * two && two <= LIKE * one;
+}
+
+/** How near each place is to each other, over all copies: 1 at the place itself, 0 from the reach on. */
+function nearness(stage: Stage, crowd: Crowd): Float64Array {
+  const count = crowd.movers.length;
+  const { width, height } = stage.arrangement.unit;
+  const reach = REACH * Math.sqrt((width * height) / count);
+  const near = new Float64Array(count * count);
+  const pairs = pairsOf(stage.images, crowd, reach);
+  for (let k = 0; k < pairs.first.length; k++) {
+    const i = pairs.first[k]!;
+    const j = pairs.second[k]!;
+    const [a, b, c, d, e, f] = stage.images.operations[pairs.operation[k]!]!;
+    const dx = a * crowd.x[j]! + c * crowd.y[j]! + e + pairs.dx[k]! - crowd.x[i]!;
+    const dy = b * crowd.x[j]! + d * crowd.y[j]! + f + pairs.dy[k]! - crowd.y[i]!;
+    const away = 1 - (dx * dx + dy * dy) / (reach * reach);
+    if (away <= 0) continue;
+    near[i * count + j]! += away * away;
+    if (i !== j) near[j * count + i]! += away * away;
+  }
+  return near;
+}
