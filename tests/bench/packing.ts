@@ -108,7 +108,7 @@ const turn = jobOf("turns").turns.turn;
 const base = await rowsOf("darts, jsts", (seed) =>
   darts(paths, SCALES, SIDE * 1000, GAP * 1000, 2000, createRandom(seed)),
 );
-for (let k = 0; k < 10; k++) await filled(`warming up ${k}`, EVENLY);
+for (let k = 0; k < 25; k++) await filled(`warming up ${k}`, EVENLY);
 const even = await rowsOf("even", async (seed) => stuckOf(await filled(seed, EVENLY), turn));
 const packed = await rowsOf("packed", async (seed) => stuckOf(await filled(seed, TIGHTLY), turn));
 for (const [name, row] of Object.entries({ even, packed }))

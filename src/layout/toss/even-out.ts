@@ -5,7 +5,7 @@ import { exchange, type Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
 /** How much wider than they can keep a gap is that motifs are pushed towards, in turn. */
-const WIDER: readonly number[] = [1.4, 1.6, 1.9, 2.3, 1.5, 1.7, 2.1, 1.3, 1.6, 1.8, 1.4, 2];
+const WIDER: readonly number[] = [1.4, 1.6, 1.9, 2.3, 1.5, 1.7, 2.1, 1.3, 1.6, 1.8, 1.4, 2, 1.7, 1.5, 2.2, 1.9];
 /** Motifs times turns at most, and the fewest turns: what many gain by it shows less. */
 const WORK = 1200;
 const FEWEST = 2;

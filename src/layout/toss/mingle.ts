@@ -11,8 +11,8 @@ const REACH = 2.4;
 const KIN = 0.5;
 /** Motifs that change places are of like size: the larger at most this many times as wide. */
 const LIKE = 1.3;
-/** Most motifs: all are held against all. */
-const MOST = 1500;
+/** Most motifs: each is held against each. */
+const MOST = 3000;
 /** Rounds over all pairs, and of pushing apart afterwards. */
 const ROUNDS = 6;
 const SWEEPS = 200;
@@ -32,15 +32,16 @@ export function mingle(stage: Stage, job: Job): void {
   const weight = ink.map((a) => a / mean);
   const kind = pieces.map(({ body }) => body.entry);
   const at = Int32Array.from({ length: count }, (_, i) => i); // the place that each has come to
+  const who = at.slice(); // and who is at each place
   const burden = (i: number, place: number, other: number): number => {
     let sum = 0;
-    for (let k = 0; k < count; k++) {
-      if (k === i || k === other) continue;
+    for (const [beside, nearness] of near[place]!) {
+      const k = beside === place ? i : who[beside]!;
+      if (k === other || (k === i && beside !== place)) continue;
       const together = weight[i]! * weight[k]! + (kind[i] === kind[k] ? KIN : 0);
-      sum += together * near[place * count + at[k]!]!;
+      sum += (beside === place ? 0.5 : 1) * together * nearness;
     }
-    const self = weight[i]! * weight[i]! + KIN;
-    return sum + (self * near[place * count + place]!) / 2;
+    return sum;
   };
   let changed = false;
   for (let round = 0; round < ROUNDS; round++) {
@@ -52,6 +53,8 @@ export function mingle(stage: Stage, job: Job): void {
         const after = burden(i, at[j]!, j) + burden(j, at[i]!, i);
         if (after >= before - 1e-9) continue;
         [at[i], at[j]] = [at[j]!, at[i]!];
+        who[at[i]!] = i;
+        who[at[j]!] = j;
         better = true;
       }
     if (!better) break;
@@ -72,12 +75,11 @@ function alike({ radius }: Crowd, pieces: readonly Piece[], i: number, j: number
   return one <= LIKE * two && two <= LIKE * one;
 }
 
-/** How near each place is to each other, over all copies: 1 at the place itself, 0 from the reach on. */
-function nearness(stage: Stage, crowd: Crowd): Float64Array {
-  const count = crowd.movers.length;
+/** The places near each place, over all copies, and how near: 1 at the place itself, 0 from the reach on. */
+function nearness(stage: Stage, crowd: Crowd): Map<number, number>[] {
   const { width, height } = stage.arrangement.unit;
-  const reach = REACH * Math.sqrt((width * height) / count);
-  const near = new Float64Array(count * count);
+  const reach = REACH * Math.sqrt((width * height) / crowd.movers.length);
+  const near = crowd.movers.map(() => new Map<number, number>());
   const pairs = pairsOf(stage.images, crowd, reach);
   for (let k = 0; k < pairs.first.length; k++) {
     const i = pairs.first[k]!;
@@ -87,8 +89,8 @@ function nearness(stage: Stage, crowd: Crowd): Float64Array {
     const dy = b * crowd.x[j]! + d * crowd.y[j]! + f + pairs.dy[k]! - crowd.y[i]!;
     const away = 1 - (dx * dx + dy * dy) / (reach * reach);
     if (away <= 0) continue;
-    near[i * count + j]! += away * away;
-    if (i !== j) near[j * count + i]! += away * away;
+    near[i]!.set(j, (near[i]!.get(j) ?? 0) + away * away);
+    if (i !== j) near[j]!.set(i, (near[j]!.get(i) ?? 0) + away * away);
   }
   return near;
 }
