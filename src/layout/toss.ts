@@ -81,7 +81,7 @@ const params: {
   readonly spread: NumberParam;
   /** How far hollows of motifs are kept free of others: those that a disc of this share of the motif's radius cannot enter. 0 (default) lets others in wherever the gap holds, 1 closes nearly all. */
   readonly hollows: NumberParam;
-  /** Where motifs lie, wholly: SVG path data in mm from the unit's upper left corner, a path of a pen, or stripes. Its copies in the repeat count too, and those that touch are one area: draw it smaller than the cell to keep cells apart. Default: everywhere. */
+  /** Where motifs lie, wholly: SVG path data in mm from the unit's upper left corner, a path of a pen, or stripes. Its copies in the repeat count too, and those that touch are one area (slits narrower than 4 µm are none): draw it smaller than the cell to keep cells apart. Default: everywhere. */
   readonly inside: Param<AreaIn, Area | undefined, true>;
   /** Where no motif lies: SVG path data in mm, a path of a pen, or stripes, with all copies in the repeat. */
   readonly outside: Param<AreaIn, Area | undefined, true>;

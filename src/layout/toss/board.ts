@@ -49,7 +49,7 @@ export interface Board {
   /** Whether an outline keeps `gap` from its own copies. */
   readonly isSelfClear: (body: Body, outline: Outline, gap: number) => boolean;
   /** The copies of the pieces of one entry near a place. */
-  readonly nearKin: KinIndex["near"];
+  readonly nearKin: KinIndex<Copy>["near"];
   readonly add: (pose: Pose, outline: Outline) => Piece;
   /** Counts copies of what stands for kin of an entry's pieces. */
   readonly addKin: (entry: number, copies: readonly Copy[]) => void;
@@ -82,7 +82,7 @@ export function createBoard(
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
   const buckets: Copy[][] = Array.from({ length: columns * rows }, () => []);
   const pieces = new Set<Piece>();
-  const kin = createKinIndex(zone, bucket);
+  const kin = createKinIndex<Copy>(zone, bucket);
   let searches = 0;
   let serial = 0;
 

@@ -21,7 +21,7 @@ const EFFORTS: readonly Effort[] = [LIGHTLY, EVENLY, TIGHTLY];
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
   const stage = await countedStage(job, gap, count);
   if (stage) return stage;
-  const fit = (await packEvenly(job, gap, EVENLY, 1)).board.pieces.size + job.fixed.length;
+  const fit = (await packEvenly(job, gap)).board.pieces.size + job.fixed.length;
   throw badInput(
     "count-too-large",
     "toss > count",

@@ -11,8 +11,6 @@ export interface Mover {
   readonly x: number;
   readonly y: number;
   readonly turn: number;
-  /** Whether it stays where it is and others give way. */
-  readonly fixed: boolean;
 }
 
 /** Bodies that push each other apart, in arrays: index `i` is one body everywhere. */
@@ -23,7 +21,7 @@ export interface Crowd {
   readonly y: Float64Array;
   readonly turn: Float64Array;
   readonly radius: Float64Array;
-  /** One over mass (area of the circle, µm²) and one over moment of inertia; 0 for what does not move, or not turn. */
+  /** One over mass (area of the circle, µm²) and one over moment of inertia, 0 where bodies keep their turn. */
   readonly lightness: Float64Array;
   readonly spin: Float64Array;
   /** Linear part of each pose, four numbers a body. */
@@ -61,8 +59,8 @@ export function createCrowd(movers: readonly Mover[], turning: boolean): Crowd {
     ];
     crowd.x[i] = a * circle.x + c * circle.y + mover.x;
     crowd.y[i] = b * circle.x + d * circle.y + mover.y;
-    crowd.lightness[i] = mover.fixed ? 0 : 1 / (r * r);
-    crowd.spin[i] = mover.fixed || !turning ? 0 : 1 / (INERTIA * r * r * r * r);
+    crowd.lightness[i] = 1 / (r * r);
+    crowd.spin[i] = turning ? 1 / (INERTIA * r * r * r * r) : 0;
   });
   return crowd;
 }

@@ -5,7 +5,9 @@ import { exchange, type Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
 /** How much wider than they can keep a gap is that motifs are pushed towards, in turn. */
-const WIDER: readonly number[] = [1.4, 1.6, 1.9, 2.3, 1.5, 1.7, 2.1, 1.3, 1.6, 1.8, 1.4, 2, 1.7, 1.5, 2.2, 1.9];
+const WIDER: readonly number[] = [
+  1.4, 1.6, 1.9, 2.3, 1.5, 1.7, 2.1, 1.3, 1.6, 1.8, 1.4, 2, 1.7, 1.5, 2.2, 1.9,
+];
 /** Motifs times turns at most, and the fewest turns: what many gain by it shows less. */
 const WORK = 1200;
 const FEWEST = 2;
@@ -25,8 +27,10 @@ export async function evenOut(
   reached: number,
   breathe: () => Promise<void>,
 ): Promise<void> {
+  const count = stage.board.pieces.size;
+  if (count === 0) return;
   let least = widestHole(stage);
-  const turns = Math.max(FEWEST, Math.floor(WORK / Math.max(1, stage.board.pieces.size)));
+  const turns = Math.max(FEWEST, Math.floor(WORK / count));
   for (const wider of WIDER.slice(0, turns)) {
     await breathe();
     const before = inOrder(stage);

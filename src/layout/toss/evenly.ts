@@ -1,61 +1,55 @@
-import { type Effort, EVENLY, TIGHTLY } from "./effort.ts";
+import { type Effort, EVENLY, LIGHTLY, type Pressing, TIGHTLY } from "./effort.ts";
+import { evenOut } from "./even-out.ts";
 import { filledStage } from "./filled.ts";
+import { packInProportion } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
-import { apportion, excess } from "./shares.ts";
+import { excess } from "./shares.ts";
 import type { Stage } from "./stage.ts";
+import { widen } from "./widen.ts";
 
-/** Narrowest step in which the number of motifs is sought, as a share of it. */
-const FINENESS = 0.02;
+/** How hard motifs are pressed in where shares stand in the way of filling: what goes easily. */
+const GENTLY: Pressing = { sweeps: 60, patience: 1, batch: 1, more: 0, rest: 0 };
+
+/** Progress at which motifs begin to be pushed apart. */
+const SPREAD_FROM = 0.7;
 
 /**
- * As many motifs as fit at `gap` µm with the shares kept: a free fill first; if that left small motifs short of
- * their share, the total is sought at which every entry still reaches its own. Progress ends at `until`.
+ * Filled from large to small, which is quick; if that leaves some short of their shares, pressed in in proportion, as
+ * far as there is room for one of each.
  */
-export async function packEvenly(job: Job, gap: number, effort: Effort, until: number): Promise<Stage> {
-  const free = await filledStage(job, { gap, stream: "fill", effort, done: until / 4 });
-  if (excess(free.used, job.shares).over < 1) return free;
-  let high = free.used.reduce((a, b) => a + b, 0);
-  let low = 0;
-  let best: Stage | undefined;
-  const sum = job.shares.reduce((a, b) => a + b, 0);
-  // What the entry that fell most behind would allow: more than that fits, since the others will be fewer.
-  let total = Math.floor(Math.min(...free.used.map((used, k) => used / job.shares[k]!)) * sum);
-  for (let round = 1; high - low > Math.max(1, FINENESS * high); round++) {
-    if (total <= low || total >= high) total = Math.floor((low + high) / 2);
-    const entries = apportion(total, job.shares);
-    const stage = await filledStage(job, {
-      gap,
-      stream: "fill",
-      effort,
-      entries,
-      done: (until * (round + 1)) / (round + 4),
-    });
-    if (stage.used.every((used, k) => used >= entries[k]!)) {
-      best = stage;
-      low = total;
-    } else high = total;
-    total = Math.ceil((low + high) / 2);
-  }
-  return (
-    best ??
-    (await filledStage(job, { gap, stream: "fill", effort, entries: apportion(1, job.shares), done: until }))
-  );
+async function packFairly(job: Job, gap: number, effort: Effort, pressing: Pressing): Promise<Packed> {
+  const filled = await filledStage(job, { gap, stream: "fill", effort, done: 0.2 });
+  if (excess(filled.used, job.shares).over < 1) return { stage: filled, quick: true };
+  const stage = await packInProportion(job, gap, pressing, () => job.step(0.5));
+  return stage.board.pieces.size > 0 ? { stage, quick: false } : { stage: filled, quick: true };
 }
 
-/** How many more than an even packing a tight one is asked for, in turn, when shares stand in its way. */
-const DENSER: readonly number[] = [0.16, 0.08, 0.04];
+interface Packed {
+  readonly stage: Stage;
+  /** Whether it was only filled. */
+  readonly quick: boolean;
+}
 
-/** As many motifs as can be pressed in at `gap` µm with the shares kept. Progress ends at `until`. */
-export async function packTightly(job: Job, gap: number, until: number): Promise<Stage> {
-  const free = await filledStage(job, { gap, stream: "fill", effort: TIGHTLY, done: until / 4 });
-  if (excess(free.used, job.shares).over < 1) return free;
-  const even = await packEvenly(job, gap, EVENLY, until / 2);
-  for (const [k, more] of DENSER.entries()) {
-    const total = even.used.reduce((a, b) => a + b, 0);
-    const entries = apportion(Math.ceil(total * (1 + more)), job.shares);
-    const done = until * (0.6 + 0.1 * k);
-    const stage = await filledStage(job, { gap, stream: "fill", effort: TIGHTLY, entries, done });
-    if (stage.used.every((used, entry) => used >= entries[entry]!)) return stage;
-  }
-  return even;
+/** As many motifs as fit easily at `gap` µm with the shares kept. */
+export async function packEvenly(job: Job, gap: number): Promise<Stage> {
+  const { stage, quick } = await packFairly(job, gap, EVENLY, GENTLY);
+  if (!quick) await spreadOut(stage, job, gap);
+  return stage;
+}
+
+/** As many motifs as can be pressed in at `gap` µm with the shares kept. */
+export async function packTightly(job: Job, gap: number): Promise<Stage> {
+  return (await packFairly(job, gap, TIGHTLY, TIGHTLY.pressing!)).stage;
+}
+
+/** As many motifs as fit easily at `gap` µm with the shares kept, pushed as far apart as they go. */
+export async function packLoosely(job: Job, gap: number): Promise<Stage> {
+  const { stage } = await packFairly(job, gap, LIGHTLY, GENTLY);
+  await spreadOut(stage, job, gap);
+  return stage;
+}
+
+async function spreadOut(stage: Stage, job: Job, gap: number): Promise<void> {
+  const breathe = (): Promise<void> => job.step(SPREAD_FROM);
+  await evenOut(stage, job, gap, await widen(stage, job, gap, breathe), breathe);
 }

@@ -32,6 +32,7 @@ export interface Job {
 export function jobFor(options: TossOptions, classes: readonly SizeClass[], tools: LayoutTools): Job {
   const shares = options.entries.map((entry) => entry.share);
   const apart = spreads(options.spread, shares);
+  let most = 0;
   return {
     arrangement: tools.arrangement,
     classes,
@@ -43,6 +44,10 @@ export function jobFor(options: TossOptions, classes: readonly SizeClass[], tool
     random: tools.random,
     terrain: terrainOf(tools.arrangement, tools.standing, options),
     fixed: stoodOf(options),
-    step: tools.step,
+    // What is tried again, with other numbers, reports again: progress never goes back.
+    step(done) {
+      most = Math.max(most, done);
+      return tools.step(most);
+    },
   };
 }

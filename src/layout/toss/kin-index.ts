@@ -1,29 +1,27 @@
-import type { Copy } from "./board.ts";
+/** Has a centre (µm). */
+interface Centred {
+  readonly cx: number;
+  readonly cy: number;
+}
 
 /** Finds the copies of one entry near a place. */
-export interface KinIndex {
-  readonly add: (entry: number, copy: Copy) => void;
-  readonly remove: (entry: number, copy: Copy) => void;
+export interface KinIndex<C> {
+  readonly add: (entry: number, copy: C) => void;
+  readonly remove: (entry: number, copy: C) => void;
   /** Calls `visit` with every copy of an entry whose centre is within `reach` of (x, y), and some others; true ends it. */
-  readonly near: (
-    entry: number,
-    x: number,
-    y: number,
-    reach: number,
-    visit: (copy: Copy) => boolean,
-  ) => boolean;
+  readonly near: (entry: number, x: number, y: number, reach: number, visit: (copy: C) => boolean) => boolean;
 }
 
 /** An empty index over a zone (minX, minY, maxX, maxY in µm), with buckets of `bucket` µm. */
-export function createKinIndex(zone: Float64Array, bucket: number): KinIndex {
+export function createKinIndex<C extends Centred>(zone: Float64Array, bucket: number): KinIndex<C> {
   const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
   const columns = Math.max(1, Math.ceil((right - left) / bucket));
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
-  const lists: Copy[][] = [];
-  const grids: (Copy[] | undefined)[][] = [];
+  const lists: C[][] = [];
+  const grids: (C[] | undefined)[][] = [];
   const column = (x: number): number => Math.min(columns - 1, Math.max(0, Math.floor((x - left) / bucket)));
   const row = (y: number): number => Math.min(rows - 1, Math.max(0, Math.floor((y - top) / bucket)));
-  const drop = (list: Copy[], copy: Copy): void => {
+  const drop = (list: C[], copy: C): void => {
     const at = list.indexOf(copy);
     list[at] = list[list.length - 1]!;
     list.pop();

@@ -62,9 +62,9 @@ export function chooseNewcomers(
   return chosen;
 }
 
-/** The widest of some places of the unit. */
+/** The widest of some places of the unit, where a motif that is to start in it may start. */
 function widestPlace(
-  { field, arrangement }: Stage,
+  { field, arrangement, images }: Stage,
   taken: readonly Place[],
   places: number,
   random: Random,
@@ -76,6 +76,7 @@ function widestPlace(
   for (let k = 0; k < places; k++) {
     const x = random.next() * width;
     const y = random.next() * height;
+    if (arrangement.region && !images.home(x, y)) continue;
     let room = values[Math.round((y - top) / cell) * columns + Math.round((x - left) / cell)]!;
     if (room >= cap) room = Infinity; // beyond what the field tells
     for (let t = 0; t < taken.length && room > widest; t++) {
@@ -112,7 +113,7 @@ function poseIn(
     const overlap = overlapOf(stage, body, pose.matrix, scale);
     if (overlap >= least) continue;
     least = overlap;
-    best = { body, band, scale, flip, x: pose.x, y: pose.y, turn: turns.turn[turn]!, fixed: false };
+    best = { body, band, scale, flip, x: pose.x, y: pose.y, turn: turns.turn[turn]! };
   }
   return best!;
 }

@@ -5,24 +5,18 @@ import { type Body, bodiesOf } from "./body.ts";
 import { findClash } from "./check.ts";
 import { packCounted } from "./counted.ts";
 import { packCovering } from "./covering.ts";
-import { EVENLY, LIGHTLY } from "./effort.ts";
-import { evenOut } from "./even-out.ts";
-import { packEvenly, packTightly } from "./evenly.ts";
+import { packEvenly, packLoosely, packTightly } from "./evenly.ts";
 import { type Job, jobFor } from "./job.ts";
 import type { TossOptions } from "./options.ts";
 import { planClasses } from "./plan.ts";
 import { refuseRoomless } from "./roomless.ts";
 import type { Stage } from "./stage.ts";
 import { refuseTooLarge } from "./too-large.ts";
-import { widen } from "./widen.ts";
 
 export type { Density, Direction, TossEntry, TossOptions } from "./options.ts";
 
 /** How much an airy toss widens the gap, as a share of the motifs' mean radius. */
 const AIR = 0.45;
-
-/** Progress at which an airy toss begins to be pushed apart. */
-const WIDEN_FROM = 0.7;
 
 /**
  * Scatters motifs over the unit so that no two drawn outlines, copies under the lattice and the operations
@@ -67,13 +61,9 @@ async function packedStage(
 ): Promise<Stage> {
   if (options.count !== undefined) return packCounted(job, gap, options.count);
   if (options.coverage !== undefined) return packCovering(job, gap, options.coverage);
-  if (options.density === "packed") return packTightly(job, gap, 1);
-  if (options.density === "even") return packEvenly(job, gap, EVENLY, 1);
-  const wide = gap + airFor(options, bodies, gap);
-  const stage = await packEvenly(job, wide, LIGHTLY, WIDEN_FROM);
-  const breathe = (): Promise<void> => job.step(WIDEN_FROM);
-  await evenOut(stage, job, wide, await widen(stage, job, wide, breathe), breathe);
-  return stage;
+  if (options.density === "packed") return packTightly(job, gap);
+  if (options.density === "even") return packEvenly(job, gap);
+  return packLoosely(job, gap + airFor(options, bodies, gap));
 }
 
 /** What an airy toss adds to the gap (µm). */

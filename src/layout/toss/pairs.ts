@@ -13,8 +13,8 @@ export interface Pairs {
 /** Every pair whose circles come within `reach` µm of each other, each once; a body and its own copies too. */
 export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
   const pairs: Pairs = { first: [], second: [], operation: [], dx: [], dy: [] };
-  const { x, y, radius, movers } = crowd;
-  const count = movers.length;
+  const { x, y, radius } = crowd;
+  const count = x.length;
   let widest = 0;
   const box = [Infinity, Infinity, -Infinity, -Infinity];
   for (let i = 0; i < count; i++) {
@@ -49,7 +49,7 @@ export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
         for (let r = row(jy + dy - far); r <= toRow; r++)
           for (let k = column(jx + dx - far); k <= toColumn; k++)
             for (let i = head[r * columns + k]!; i >= 0; i = next[i]!) {
-              if (i > j || (movers[i]!.fixed && movers[j]!.fixed)) continue;
+              if (i > j) continue;
               if (i === j && operation === 0 && (dx < 0 || (dx === 0 && dy <= 0))) continue;
               const ox = jx + dx - x[i]!;
               const oy = jy + dy - y[i]!;

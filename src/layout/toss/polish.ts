@@ -1,7 +1,7 @@
 import { isCloser } from "../../geometry/distance.ts";
 import type { Images } from "../../geometry/images.ts";
 import { nearestPoints } from "../../geometry/nearest.ts";
-import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
+import { type Outline, transformOutline } from "../../geometry/outline.ts";
 import { type Crowd, poseOf, turnTo } from "./crowd.ts";
 import { pairsOf } from "./pairs.ts";
 import { type Turns, turnIndex } from "./turns.ts";
@@ -25,14 +25,12 @@ export function polish(images: Images, crowd: Crowd, turns: Turns, gap: number):
   const stale = new Uint8Array(movers.length).fill(1);
   const settle = (i: number): Outline => {
     if (stale[i] === 0) return outlines[i]!;
-    const { body, fixed } = movers[i]!;
-    if (!fixed) {
-      crowd.turn[i] = turns.turn[turnIndex(turns, crowd.turn[i]!)]!;
-      turnTo(crowd, i);
-      const [, , , , e, f] = poseOf(crowd, i);
-      x[i]! += Math.round(e) - e;
-      y[i]! += Math.round(f) - f;
-    }
+    const { body } = movers[i]!;
+    crowd.turn[i] = turns.turn[turnIndex(turns, crowd.turn[i]!)]!;
+    turnTo(crowd, i);
+    const [, , , , left, top] = poseOf(crowd, i);
+    x[i]! += Math.round(left) - left;
+    y[i]! += Math.round(top) - top;
     const [a, b, c, d, e, f] = poseOf(crowd, i);
     outlines[i] = transformOutline(body.outline, [a, b, c, d, Math.round(e), Math.round(f)], outlines[i]);
     stale[i] = 0;
@@ -55,13 +53,12 @@ export function polish(images: Images, crowd: Crowd, turns: Turns, gap: number):
       clear[k] = ++time;
       const one = settle(i);
       const operation = images.operations[pairs.operation[k]!]!;
-      const two = pairs.operation[k] === 0 ? settle(j) : transformOutline(copyOutline(settle(j)), operation);
+      const two = pairs.operation[k] === 0 ? settle(j) : transformOutline(settle(j), operation);
       const dx = pairs.dx[k]!;
       const dy = pairs.dy[k]!;
       const need = gap + Math.max(movers[i]!.body.extra, movers[j]!.body.extra);
       if (!isCloser(one, two, dx, dy, need)) continue;
       const ease = lightness[i]! + lightness[j]!;
-      if (ease === 0) return false;
       const [a, b, c, d, e, f] = operation;
       const near = nearestPoints(one, two, dx, dy, need);
       let { x: towardsX, y: towardsY, distance } = near;
@@ -82,7 +79,6 @@ export function polish(images: Images, crowd: Crowd, turns: Turns, gap: number):
       x[j]! -= push * lightness[j]! * (a * towardsX + b * towardsY);
       y[j]! -= push * lightness[j]! * (c * towardsX + d * towardsY);
       for (const body of [i, j]) {
-        if (lightness[body] === 0) continue;
         stale[body] = 1;
         last[body] = ++time;
       }

@@ -116,12 +116,11 @@ export function relax(images: Images, crowd: Crowd, ways: Relaxing): Float64Arra
     const torqueBack = (atX - jx) * ny - (atY - jy) * nx;
     const ease =
       lightness[i]! + lightness[j]! + spin[i]! * torque * torque + spin[j]! * torqueBack * torqueBack;
-    if (ease === 0) return;
     const impulse = far / ease;
-    if (lightness[i]! > 0) note(i, push(crowd, i, impulse, nx, ny, torque));
+    note(i, push(crowd, i, impulse, nx, ny, torque));
     // Back through the operation, whose inverse is its transpose: a reflection turns the other way.
     const way = oa * od - ob * oc > 0 ? -torqueBack : torqueBack;
-    if (lightness[j]! > 0) note(j, push(crowd, j, impulse, -(oa * nx + ob * ny), -(oc * nx + od * ny), way));
+    note(j, push(crowd, j, impulse, -(oa * nx + ob * ny), -(oc * nx + od * ny), way));
   };
 
   const meetGround = (i: number, ground: Float32Array): void => {
@@ -151,7 +150,7 @@ export function relax(images: Images, crowd: Crowd, ways: Relaxing): Float64Arra
     }
     if (room)
       for (let i = 0; i < count; i++) {
-        if (lightness[i] === 0 || grounded[i]! > last[i]!) continue;
+        if (grounded[i]! > last[i]!) continue;
         grounded[i] = ++time;
         meetGround(i, room);
       }

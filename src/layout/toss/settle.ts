@@ -1,12 +1,13 @@
 import { transformOutline } from "../../geometry/outline.ts";
 import type { Piece, Pose } from "./board.ts";
 import { type Crowd, createCrowd, type Mover, poseOf } from "./crowd.ts";
+import { broughtHome } from "./home.ts";
 import type { Job } from "./job.ts";
 import type { Band } from "./plan.ts";
 import { polish } from "./polish.ts";
 import { relax } from "./relax.ts";
 import { exchange, type Stage } from "./stage.ts";
-import { atHome, fits, poseAt } from "./trial.ts";
+import { fits, poseAt } from "./trial.ts";
 import { turnIndex } from "./turns.ts";
 
 /** What the grids of distances may be off, as a share of the radius: it is kept on top of the gap while pushing. */
@@ -34,7 +35,6 @@ const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newc
   x,
   y,
   turn: job.turns.turn[turn]!,
-  fixed: false,
 });
 
 /** Pushes a crowd `gap` µm apart; undefined when that went, else what each body still overlaps. */
@@ -74,7 +74,7 @@ export function settle(stage: Stage, job: Job, crowd: Crowd, pieces: readonly Pi
     if (old && old.x === x && old.y === y && old.turn === turn) return;
     if (old) gone.push(old);
     const [a, b, c, d] = poseAt(band, body, turns, turn, scale, flip, 0, 0).matrix;
-    poses.push(atHome(stage, { band, body, x, y, turn, scale, flip, matrix: [a, b, c, d, x, y] }));
+    poses.push(broughtHome(stage, job, { band, body, x, y, turn, scale, flip, matrix: [a, b, c, d, x, y] }));
   });
   return exchange(stage, gone, poses, (pose) =>
     fits(stage, pose) ? transformOutline(pose.body.outline, pose.matrix, pose.body.scratch) : undefined,

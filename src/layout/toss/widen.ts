@@ -12,7 +12,7 @@ const MOST = 40;
 
 /**
  * Pushes the motifs of a stage apart, from `gap` µm on as far as they go all together, which spreads the ground
- * evenly between them.
+ * evenly between them. Returns the gap that they came to.
  */
 export async function widen(
   stage: Stage,
@@ -21,7 +21,9 @@ export async function widen(
   breathe: () => Promise<void>,
 ): Promise<number> {
   const { width, height } = stage.arrangement.unit;
-  const spacing = Math.sqrt((width * height) / stage.board.pieces.size);
+  const count = stage.board.pieces.size;
+  if (count === 0) return gap;
+  const spacing = Math.sqrt((width * height) / count);
   let step = FIRST * spacing;
   let reached = gap;
   for (let k = 0; k < MOST && step >= LEAST * spacing; k++) {

@@ -69,8 +69,8 @@ const heart = (): Path =>
   pen()
     .moveTo(40, 76)
     .curveTo(-4, 44, 0, 4, 22, 6)
-    .curveTo(34, 7, 40, 18, 40, 24)
-    .curveTo(40, 18, 46, 7, 58, 6)
+    .curveTo(32, 7, 36, 14, 40, 24)
+    .curveTo(44, 14, 48, 7, 58, 6)
     .curveTo(80, 4, 84, 44, 40, 76)
     .path();
 /** From edge to edge of the unit: copies meet and are one, without walls between them. */

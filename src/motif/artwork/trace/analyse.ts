@@ -1,6 +1,6 @@
 import { badInput } from "../../../errors/catalogue.ts";
 import { labelEnclosed } from "./enclosed-paper.ts";
-import { smoothed } from "./grain.ts";
+import { smoothed, unevenness } from "./grain.ts";
 import { type Palette, paletteOf, type Wish } from "./inks.ts";
 import { purityOf, SHARED } from "./purity.ts";
 import type { Raster } from "./raster.ts";
@@ -37,9 +37,9 @@ export function analyse(
   leastOf: (longer: number) => number,
   where: string,
 ): Analysis {
-  const { raster, grain, left, rough } = smoothed(given);
-  const purity = purityOf(raster, left);
-  const palette = paletteOf(raster, purity, grain, wish);
+  const { raster, grain, rough } = smoothed(given);
+  const purity = purityOf(raster, grain);
+  const palette = paletteOf(raster, purity, unevenness(given), wish);
   const { inks, paper } = palette;
   const isPaper = (label: number): boolean => label === paper || inks[label]?.clear === true;
   if (inks.every((_, i) => isPaper(i)))

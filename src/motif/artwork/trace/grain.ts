@@ -5,18 +5,26 @@ const ROUGH = 3;
 /** Pixels that are looked at: rows are passed over in larger pictures. */
 const ENOUGH = 1_000_000;
 
+/** How far apart pixels are looked at for the drift of a paint's tone. */
+const DRIFT = 16;
+
 /**
  * How far neighbouring pixels of one paint differ: the median of the largest channel's difference from one pixel to
  * the next, in levels of 255. 0 for a drawing made on a screen, 3 and more for scanned paper. Most pixels of flat
  * paint have neighbours of the same paint, so that edges do not count.
  */
-export function grainOf({ width, height, data, words }: Raster): number {
+export const grainOf = (raster: Raster): number => medianGap(raster, 1);
+
+/** How unlike pixels of one paint are, near each other or some way off, in levels of 255. */
+export const unevenness = (raster: Raster): number => Math.max(grainOf(raster), medianGap(raster, DRIFT));
+
+function medianGap({ width, height, data, words }: Raster, apart: number): number {
   const counts = new Uint32Array(256);
   let all = 0;
   const step = Math.ceil((width * height) / ENOUGH);
   for (let y = 0; y < height; y += step)
-    for (let x = 0, i = y * width; x + 1 < width; x++, i++, all++) {
-      const gap = words[i] === words[i + 1] ? 0 : channelGap(data, i, i + 1);
+    for (let x = 0, i = y * width; x + apart < width; x++, i++, all++) {
+      const gap = words[i] === words[i + apart] ? 0 : channelGap(data, i, i + apart);
       counts[gap] = counts[gap]! + 1;
     }
   let [gap, sum] = [0, counts[0]!];
@@ -24,18 +32,22 @@ export function grainOf({ width, height, data, words }: Raster): number {
   return gap;
 }
 
-/** The raster with its grain smoothed, the grain that it had and what is left of it; edges stay where they are. */
-export function smoothed(raster: Raster): {
+/** A raster with its grain smoothed. */
+export interface Smoothed {
   readonly raster: Raster;
+  /** What is left of the grain. */
   readonly grain: number;
-  readonly left: number;
+  /** Whether there was enough of it to smooth. */
   readonly rough: boolean;
-} {
+}
+
+/** The raster with its grain smoothed; edges stay where they are. */
+export function smoothed(raster: Raster): Smoothed {
   const grain = grainOf(raster);
-  if (grain < ROUGH) return { raster, grain, left: grain, rough: false };
+  if (grain < ROUGH) return { raster, grain, rough: false };
   let smooth = raster;
   for (let pass = 0; pass < 2; pass++) smooth = withoutGrain(smooth, 3 * grain);
-  return { raster: smooth, grain, left: grainOf(smooth), rough: true };
+  return { raster: smooth, grain: grainOf(smooth), rough: true };
 }
 
 /** Each pixel as the mean of those around it that differ by no more than `most` (the sigma filter of J.-S. Lee, 1983). */

@@ -1,6 +1,7 @@
 import { badInput, unknownName } from "../../../errors/catalogue.ts";
 import { bytesOf } from "../color.ts";
 import { nameFills } from "../roles.ts";
+import type { Analysis } from "./analyse.ts";
 import { apartSquared, placeOf } from "./histogram.ts";
 import type { Ink } from "./inks.ts";
 import { opaque } from "./options.ts";
@@ -91,4 +92,21 @@ function missingRole(unnamed: readonly string[], all: number, where: string): Er
     `no role is given for ${unnamed.length} of ${all} inks`,
     `add a role for each, such as ${suggested.join(", ")}`,
   );
+}
+
+/** The inks of a picture that are not its paper. @throws SprigwrightError `empty-artwork` */
+export function coveredBy({ palette, shares, isPaper }: Analysis, where: string): Covered[] {
+  const pixels = new Array<number>(palette.inks.length).fill(0);
+  for (const label of shares.major) pixels[label]!++;
+  const covered = palette.inks
+    .map((ink, label) => ({ ink, label, pixels: pixels[label]! }))
+    .filter(({ label, pixels }) => !isPaper(label) && pixels > 0);
+  if (covered.length === 0)
+    throw badInput(
+      "empty-artwork",
+      where,
+      "nothing is left but paper and specks",
+      'give a lower limit, such as specks: "1px"',
+    );
+  return covered;
 }

@@ -34,34 +34,43 @@ export interface Palette {
 
 /** How near a paper that is named, or a listed ink, must be to a colour of the picture to stand for it. */
 const NAMED = 0.15;
-const LISTED = 0.08;
+const LISTED = 0.03;
 
-/** Finds the inks of a picture; `grain` is what it had before it was smoothed. */
-export function paletteOf(raster: Raster, purity: Uint8Array, grain: number, wish: Wish): Palette {
+/** Colours nearer than this are one ink, however clean the picture (OKLab). */
+const ALIKE = 0.03;
+/** The same where paint and paper are uneven: a start, and more for each level of it. */
+const ROUGHLY_ALIKE = 0.05;
+const PER_LEVEL = 0.003;
+const ALIKE_MOST = 0.1;
+/** From which unevenness on that holds. */
+const UNEVEN = 3;
+/** How much nearer colours may be with each try, where more inks are asked for than there seem to be. */
+const CLOSER = 0.85;
+const TRIES = 10;
+
+/** Finds the inks of a picture; `unevenness` is how unlike the pixels of one paint are, in levels of 255. */
+export function paletteOf(raster: Raster, purity: Uint8Array, unevenness: number, wish: Wish): Palette {
   const bins = binsOf(raster, purity);
   const pixels = raster.width * raster.height;
   const fine = fineClusters(bins);
-  const found = trueInks(joinPaints(fine, grain), pixels);
-  const rim = rimOf(raster, purity, found, wish.paper);
+  let alike = unevenness < UNEVEN ? ALIKE : Math.min(ALIKE_MOST, ROUGHLY_ALIKE + PER_LEVEL * unevenness);
+  let found = trueInks(joinPaints(fine, alike), pixels);
+  let rim = rimOf(raster, purity, found, wish.paper);
   const { inks } = wish;
   if (Array.isArray(inks)) return listed(bins, inks as readonly string[], rim);
-  const apart = rim ? 1 : 0;
   const enough = (inks as number | undefined) ?? wish.most;
-  const start =
-    inks === undefined || found.length >= enough + apart
-      ? found
-      : [...(rim ? [rim] : []), ...trueInks(fine, pixels).filter((one) => !rim || !holds(rim, one))];
-  const clusters = joinDown(start, enough + apart, rim);
-  const at = rim ? clusters.indexOf(rim) : -1;
+  for (let n = 0; n < TRIES && inks !== undefined && found.length < enough + (rim ? 1 : 0); n++) {
+    alike *= CLOSER;
+    found = trueInks(joinPaints(fine, alike), pixels);
+    rim = rimOf(raster, purity, found, wish.paper);
+  }
+  const clusters = joinDown(found, enough + (rim ? 1 : 0), rim);
   const end = settled(
     bins,
     clusters.map(({ place }) => place),
   );
-  return { inks: end.map((cluster) => inkOf(cluster)), paper: at };
+  return { inks: end.map((cluster) => inkOf(cluster)), paper: rim ? clusters.indexOf(rim) : -1 };
 }
-
-/** Whether a cluster took in all bins of another. */
-const holds = (whole: Cluster, part: Cluster): boolean => whole.bins.includes(part.bins[0]!);
 
 function rimOf(
   raster: Raster,

@@ -1,12 +1,6 @@
 import { type Cluster, clusterOf, weightOf } from "./cluster.ts";
 import { apartSquared } from "./histogram.ts";
 
-/** Colours nearer than this are one ink, however clean the picture (OKLab). */
-const ALIKE = 0.03;
-/** The same where there is grain: a start, and more for each level of it. */
-const ROUGHLY_ALIKE = 0.05;
-const PER_GRAIN = 0.003;
-const ALIKE_MOST = 0.1;
 /** Colours farther apart are never joined by their valley. */
 const DIFFERENT = 0.2;
 /** A valley less deep than this share of its lower side is no valley. */
@@ -15,10 +9,9 @@ const SHALLOW = 0.4;
 /**
  * Clusters of one paint joined, nearest first. Paint and paper vary, and two colours are one paint when what lies
  * between them is nearly as frequent as the rarer of them; two paints leave a valley.
- * @param grain of the picture as it was given
+ * @param alike colours nearer than this are one paint in any case (OKLab)
  */
-export function joinPaints(given: readonly Cluster[], grain: number): Cluster[] {
-  const alike = grain < 3 ? ALIKE : Math.min(ALIKE_MOST, ROUGHLY_ALIKE + PER_GRAIN * grain);
+export function joinPaints(given: readonly Cluster[], alike: number): Cluster[] {
   const clusters = [...given];
   const separate = new Set<string>();
   const ids = clusters.map((_, i) => i);

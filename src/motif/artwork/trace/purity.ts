@@ -7,6 +7,10 @@ export const BESIDE = 1;
 /** A pixel amidst its own ink. */
 export const AMIDST = 2;
 
+/** The faintest contrast that is an edge, in levels; where there is grain; and how many times the grain it must be. */
+const FAINTEST = 6;
+const FAINTEST_ROUGH = 20;
+const PER_GRAIN = 7;
 /** How much of a contrast a pixel must lie inside to be shared. */
 const LEAST = 0.08;
 
@@ -17,7 +21,7 @@ const LEAST = 0.08;
  */
 export function purityOf(raster: Raster, grain: number): Uint8Array {
   const { width, height, data, words } = raster;
-  const least = Math.max(20, 4 * grain);
+  const least = grain === 0 ? FAINTEST : Math.max(FAINTEST_ROUGH, PER_GRAIN * grain);
   const purity = new Uint8Array(width * height).fill(AMIDST);
   const pairs = [1, width, width + 1, width - 1];
   const calm = calmBlocks(raster, least);

@@ -29,8 +29,9 @@ export function takeSpecks(
   const { width, major, minor, part } = shares;
   const slots = new Int32Array(regions.count).fill(-1);
   let [small, specks, pinholes] = [0, 0, 0];
+  const largest = regions.areas.reduce((most, area) => Math.max(most, area), 0);
   for (let region = 0; region < regions.count; region++) {
-    if (regions.areas[region]! >= least) continue;
+    if (regions.areas[region]! >= Math.min(least, largest)) continue;
     slots[region] = small++;
     if (isPaper(regions.labels[region]!)) pinholes++;
     else specks++;

@@ -52,9 +52,16 @@ function normal(random: ReturnType<typeof createRandom>): number {
 }
 
 /** Smooth chance: values at knots `step` pixels apart, blended between. */
-function wander(width: number, height: number, step: number, random: ReturnType<typeof createRandom>): Float32Array {
+function wander(
+  width: number,
+  height: number,
+  step: number,
+  random: ReturnType<typeof createRandom>,
+): Float32Array {
   const columns = Math.ceil(width / step) + 2;
-  const knots = Float32Array.from({ length: columns * (Math.ceil(height / step) + 2) }, () => random.between(-1, 1));
+  const knots = Float32Array.from({ length: columns * (Math.ceil(height / step) + 2) }, () =>
+    random.between(-1, 1),
+  );
   const out = new Float32Array(width * height);
   const ease = (t: number): number => t * t * (3 - 2 * t);
   for (let y = 0; y < height; y++)
@@ -79,7 +86,8 @@ function smear(data: Uint8Array, width: number, height: number): void {
     for (let k = 0; k < other; k++)
       for (let n = 1; n + 1 < count; n++) {
         const at = k * across + n * step;
-        for (let c = at; c < at + 3; c++) data[c] = Math.round((from[c - step]! + 2 * from[c]! + from[c + step]!) / 4);
+        for (let c = at; c < at + 3; c++)
+          data[c] = Math.round((from[c - step]! + 2 * from[c]! + from[c + step]!) / 4);
       }
   }
 }

@@ -3,9 +3,10 @@ import { type Corner, cornersOf } from "./corners.ts";
 import { evenPoints } from "./even-points.ts";
 import { smoothHidden } from "./hidden.ts";
 import { cross, minus, type Point, size } from "./point.ts";
-import { FARTHEST, fitRun, wayAt } from "./run.ts";
+import { fitRun } from "./run.ts";
 import { meeting, type Side, sideThrough } from "./side.ts";
 import type { Span } from "./span.ts";
+import { FARTHEST, wayAt } from "./way.ts";
 
 /** An outline of cubic curves, in pixels. */
 export interface Outline {

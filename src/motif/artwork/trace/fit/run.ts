@@ -1,12 +1,6 @@
-import { angle, minus, type Point, size, unit } from "./point.ts";
+import { angle, minus, type Point, size } from "./point.ts";
 import { type Span, spanOf } from "./span.ts";
-
-/** Points on either side that say which way a smooth outline goes. */
-const SIGHT = 4;
-/** Most points that do so where it goes evenly. */
-export const FARTHEST = 128;
-/** What pixels turn the way between two points by, in radians, times the points between them. */
-const STEADY = 0.16;
+import { SIGHT, wayAt } from "./way.ts";
 
 /**
  * Curves through a run of points, each within `tolerance` pixels of them: as few as it takes, and of a kind. First
@@ -19,34 +13,13 @@ export function fitRun(
   tolerance: number,
 ): Span[] {
   const greedy: Span[] = [];
-  const ends = [0];
   const end = points.length - 1;
   for (let from = 0; from < end; ) {
     const found = longest(points, from, from === 0 ? first : wayAt(points, from), last, tolerance);
     greedy.push(found.span);
     from = found.to;
-    ends.push(from);
   }
   return divided(points, first, last, tolerance, greedy.length) ?? greedy;
-}
-
-/**
- * The way of the run at one of its inner points: from as far before it to as far behind as the outline goes evenly,
- * for the farther apart the two are the less a pixel's step turns it.
- */
-export function wayAt(points: readonly Point[], i: number): Point {
-  const most = Math.min(i, points.length - 1 - i);
-  const from = (reach: number): Point =>
-    unit(minus(points[i + reach]!, points[i - reach]!), minus(points[i + 1]!, points[i]!));
-  let reach = Math.min(SIGHT, most);
-  let way = from(reach);
-  while (2 * reach <= most && reach < FARTHEST) {
-    const wider = from(2 * reach);
-    if (Math.abs(angle(way, wider)) > STEADY / reach) break;
-    reach *= 2;
-    way = wider;
-  }
-  return way;
 }
 
 const back = ([x, y]: Point): Point => [-x, -y];

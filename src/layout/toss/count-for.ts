@@ -1,0 +1,37 @@
+import { countByEntry, stillWanted } from "./held.ts";
+import type { Job } from "./job.ts";
+import { type Band, bandQuotas } from "./plan.ts";
+
+/** Most motifs. */
+const MOST = 20_000;
+
+/** Area (µm²) that one motif has to itself when there is one: the cell over the number of operations. */
+export function groundOf({ arrangement: { lattice, operations } }: Job): number {
+  const { a, b } = lattice;
+  return Math.abs(a[0] * b[1] - a[1] * b[0]) / operations.length;
+}
+
+/** The number whose motifs, of mean size, come nearest to an area (µm²), by halving: area grows with the number. */
+export function nearestCount(job: Job, area: number): number {
+  let [low, high] = [job.fixed.length + 1, MOST];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (areaOf(job, middle) < area) low = middle + 1;
+    else high = middle;
+  }
+  const below = Math.max(job.fixed.length + 1, low - 1);
+  return area - areaOf(job, below) < areaOf(job, low) - area ? below : low;
+}
+
+function areaOf(job: Job, count: number): number {
+  const already = countByEntry(job.fixed, job.shares.length);
+  const quotas = bandQuotas(job.classes, stillWanted(count, job.shares, already));
+  let sum = 0;
+  for (const [band, number] of quotas) sum += number * meanArea(band);
+  return sum;
+}
+
+function meanArea({ bodies, low, high }: Band): number {
+  const drawn = bodies.reduce((sum, { area }) => sum + area, 0) / bodies.length;
+  return (drawn * (low * low + low * high + high * high)) / 3;
+}
