@@ -5,7 +5,6 @@ import * as sprigwright from "../src/index.ts";
 import { patternsOf } from "../tools/layout-snippets.mjs";
 import { recipeIn } from "./recipe-in.ts";
 
-const { buildTile, recipeOf } = sprigwright;
 const docs = new URL("../docs/", import.meta.url);
 const page = readFileSync(new URL("layouts.md", docs), "utf8");
 const pictures = [...page.matchAll(/\]\((pictures\/layouts\/([\w-]+)\.png)\)/g)].map(([, file, name]) => ({
@@ -14,9 +13,25 @@ const pictures = [...page.matchAll(/\]\((pictures\/layouts\/([\w-]+)\.png)\)/g)]
 }));
 
 let patterns: Map<string, sprigwright.Pattern>;
+/** Tiles that the snippets themselves build. */
+const built = new Map<string, sprigwright.Tile>();
 beforeAll(async () => {
-  patterns = new Map((await patternsOf(page, sprigwright)).map((pattern) => [pattern.name, pattern]));
-}, 30_000);
+  const buildTile = async (pattern: sprigwright.Pattern): Promise<sprigwright.Tile> => {
+    const tile = await sprigwright.buildTile(pattern);
+    built.set(pattern.name, tile);
+    return tile;
+  };
+  const all = await patternsOf(page, { ...sprigwright, buildTile });
+  patterns = new Map(all.map((pattern) => [pattern.name, pattern]));
+}, 60_000);
+
+/** A recipe as JSON, without the places that a snippet takes over from a tile: those follow the packing. */
+const withoutHolds = (recipe: unknown): unknown =>
+  JSON.parse(
+    JSON.stringify(recipe, (_, value) =>
+      Array.isArray(value) ? value.filter((entry) => entry?.do !== "hold") : value,
+    ),
+  );
 
 describe("docs/layouts.md", () => {
   it("has snippets that run, and a picture of every pattern that they define but the one that is only measured", () => {
@@ -25,26 +40,26 @@ describe("docs/layouts.md", () => {
     );
   });
 
-  it("shows pictures of these very patterns, small enough for a page", () => {
-    for (const { file, name } of pictures) {
-      expect(recipeIn(readFileSync(file)), name).toEqual(
-        JSON.parse(JSON.stringify(recipeOf(patterns.get(name)!))),
-      );
-      expect(statSync(file).size, name).toBeLessThan(120_000);
-    }
+  it.each(pictures)("shows a picture of that very pattern: $name", ({ file, name }) => {
+    const recipe = sprigwright.recipeOf(patterns.get(name)!);
+    expect(withoutHolds(recipeIn(readFileSync(file)))).toEqual(withoutHolds(recipe));
+    expect(statSync(file).size).toBeLessThan(120_000);
+  });
+
+  it("shows pictures that are small enough for a page", () => {
     expect(pictures.reduce((sum, { file }) => sum + statSync(file).size, 0)).toBeLessThan(1_500_000);
   });
 
-  it.each(["border", "hand-after", "direction-two-way"])("builds %s", async (name) => {
-    const tile = await buildTile(patterns.get(name)!);
-    expect(tile.placements.length).toBeGreaterThan(20);
+  it("builds layers and regions in a border", async () => {
+    const tile = await sprigwright.buildTile(patterns.get("border")!);
+    expect(tile.placements.some(({ id }) => id.startsWith("1:"))).toBe(true);
+    expect(tile.placements.some(({ id }) => id.startsWith("2:"))).toBe(true);
   });
 
-  it("lists every figure that a tile has, and no other", async () => {
-    const tile = await buildTile(patterns.get("measured")!);
+  it("lists every figure that a tile has, and no other", () => {
     const section = page.slice(page.indexOf("\n## Figures\n"));
     const rows = section.split("\n").filter((line) => line.startsWith("| `"));
-    expect(rows.map((row) => /`(\w+)`/.exec(row)![1])).toEqual(Object.keys(tile.figures));
+    expect(rows.map((row) => /`(\w+)`/.exec(row)![1])).toEqual(Object.keys(built.get("measured")!.figures));
   });
 
   it("has headings for all that its contents link to", () => {
