@@ -15,6 +15,8 @@ const alias = [
 
 export default defineConfig({
   test: {
+    // Vitest leaves one core free by default, which is half of a machine of two.
+    maxWorkers: 2,
     projects: [
       {
         resolve: { alias },
