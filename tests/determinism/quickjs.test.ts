@@ -30,4 +30,4 @@ it("a whole job gives the same digest, SVG and PNG in Node and in QuickJS, an en
   told.dispose();
   expect(there).toBe(here);
   // The context is not disposed of: that trips an assertion in this build of QuickJS once paper was loaded.
-}, 60_000);
+}, 180_000);

@@ -20,3 +20,9 @@ export function polygonOf(rings: readonly ArrayLike<number>[]): unknown {
 
 /** Least distance of two filled polygons. */
 export const jstsDistance = (a: unknown, b: unknown): number => DistanceOp.distance(a, b);
+
+/** From the nearest point of the second of two filled polygons to that of the first. */
+export function jstsNearest(a: unknown, b: unknown): readonly [x: number, y: number] {
+  const [p, q] = DistanceOp.nearestPoints(a, b) as { readonly x: number; readonly y: number }[];
+  return [p!.x - q!.x, p!.y - q!.y];
+}

@@ -35,8 +35,9 @@ export async function evenOut(
     await breathe();
     const before = inOrder(stage);
     const crowd = crowdOf(job, before, []);
-    freed(stage, job, crowd, Math.round(reached * wider), TOWARDS);
-    if (freed(stage, job, crowd, stage.gap, APART) || !settle(stage, job, crowd, before)) continue;
+    await freed(stage, job, crowd, Math.round(reached * wider), TOWARDS, breathe);
+    if ((await freed(stage, job, crowd, stage.gap, APART, breathe)) || !settle(stage, job, crowd, before))
+      continue;
     await widen(stage, job, gap, breathe);
     const hole = widestHole(stage);
     if (hole < least) least = hole;

@@ -43,7 +43,7 @@ export async function packInProportion(
     } else if (more > 1 && more / 2 > LEAST * total) more = Math.floor(more / 2);
     else if (++misses >= Math.max(LEAST_MISSES, pressing.patience / MISSES)) more = 0;
   }
-  mingle(stage, job);
+  await mingle(stage, job, breathe);
   return stage;
 }
 

@@ -16,12 +16,14 @@ const MOST = 3000;
 /** Rounds over all pairs, and of pushing apart afterwards. */
 const ROUNDS = 6;
 const SWEEPS = 200;
+/** Pairs held against each other between two breaths. */
+const BREATH = 50_000;
 
 /**
  * Lets motifs of like size change places until heavy ones and those of a kind are spread evenly: each motif weighs on
  * those near it, by the product of their inks, and changes that lessen the sum are made, one after another.
  */
-export function mingle(stage: Stage, job: Job): void {
+export async function mingle(stage: Stage, job: Job, breathe: () => Promise<void>): Promise<void> {
   const pieces = inOrder(stage);
   const count = pieces.length;
   if (count < 3 || count > MOST) return;
@@ -35,18 +37,25 @@ export function mingle(stage: Stage, job: Job): void {
   const who = at.slice(); // and who is at each place
   const burden = (i: number, place: number, other: number): number => {
     let sum = 0;
-    for (const [beside, nearness] of near[place]!) {
+    for (let n = near.from[place]!; n < near.from[place + 1]!; n++) {
+      const beside = near.beside[n]!;
       const k = beside === place ? i : who[beside]!;
       if (k === other || (k === i && beside !== place)) continue;
       const together = weight[i]! * weight[k]! + (kind[i] === kind[k] ? KIN : 0);
-      sum += (beside === place ? 0.5 : 1) * together * nearness;
+      sum += (beside === place ? 0.5 : 1) * together * near.weight[n]!;
     }
     return sum;
   };
   let changed = false;
+  let breath = BREATH;
   for (let round = 0; round < ROUNDS; round++) {
     let better = false;
-    for (let i = 0; i < count; i++)
+    for (let i = 0; i < count; i++) {
+      breath -= count - i;
+      if (breath <= 0) {
+        breath = BREATH;
+        await breathe();
+      }
       for (let j = i + 1; j < count; j++) {
         if (!alike(crowd, pieces, i, j)) continue;
         const before = burden(i, at[i]!, j) + burden(j, at[j]!, i);
@@ -57,6 +66,7 @@ export function mingle(stage: Stage, job: Job): void {
         who[at[j]!] = j;
         better = true;
       }
+    }
     if (!better) break;
     changed = true;
   }
@@ -66,7 +76,7 @@ export function mingle(stage: Stage, job: Job): void {
     crowd.x[i] = x[place]!;
     crowd.y[i] = y[place]!;
   });
-  if (!freed(stage, job, crowd, stage.gap, SWEEPS)) settle(stage, job, crowd, pieces);
+  if (!(await freed(stage, job, crowd, stage.gap, SWEEPS, breathe))) settle(stage, job, crowd, pieces);
 }
 
 function alike({ radius }: Crowd, pieces: readonly Piece[], i: number, j: number): boolean {
@@ -75,8 +85,15 @@ function alike({ radius }: Crowd, pieces: readonly Piece[], i: number, j: number
   return one <= LIKE * two && two <= LIKE * one;
 }
 
+/** Lists of places and how near they are, one after another: that of place `i` begins at `from[i]`. */
+interface Near {
+  readonly from: Int32Array;
+  readonly beside: Int32Array;
+  readonly weight: Float64Array;
+}
+
 /** The places near each place, over all copies, and how near: 1 at the place itself, 0 from the reach on. */
-function nearness(stage: Stage, crowd: Crowd): Map<number, number>[] {
+function nearness(stage: Stage, crowd: Crowd): Near {
   const { width, height } = stage.arrangement.unit;
   const reach = REACH * Math.sqrt((width * height) / crowd.movers.length);
   const near = crowd.movers.map(() => new Map<number, number>());
@@ -92,5 +109,11 @@ function nearness(stage: Stage, crowd: Crowd): Map<number, number>[] {
     near[i]!.set(j, (near[i]!.get(j) ?? 0) + away * away);
     if (i !== j) near[j]!.set(i, (near[j]!.get(i) ?? 0) + away * away);
   }
-  return near;
+  const from = new Int32Array(near.length + 1);
+  for (const [i, list] of near.entries()) from[i + 1] = from[i]! + list.size;
+  return {
+    from,
+    beside: Int32Array.from(near.flatMap((list) => [...list.keys()])),
+    weight: Float64Array.from(near.flatMap((list) => [...list.values()])),
+  };
 }

@@ -65,7 +65,7 @@ async function pressBatch(
   let crowd = crowdOf(job, pieces, newcomers);
   for (let round = 0; round < ROUNDS; round++) {
     await breathe();
-    const left = freed(stage, job, crowd, stage.gap, sweeps);
+    const left = await freed(stage, job, crowd, stage.gap, sweeps, breathe);
     const staying = crowd.movers.length - pieces.length;
     if (!left) return settle(stage, job, crowd, pieces) ? staying : 0;
     const out = troublemakers(stage, crowd, left, pieces.length);

@@ -19,6 +19,8 @@ export interface Relaxing {
   /** Room to what does not move, see {@link Stage.room}. */
   readonly grid: Grid;
   readonly room: Float32Array | undefined;
+  /** Awaited every so many pairs. */
+  readonly breathe: () => Promise<void>;
 }
 
 /** Farthest that one contact pushes, as a share of the smaller radius. */
@@ -28,6 +30,8 @@ const PATIENCE = 40;
 const STALLED = 0.8;
 /** How far bodies may move before pairs are listed anew, as a share of the smallest radius. */
 const SKIN = 0.4;
+/** Pairs looked at between two breaths. */
+const BREATH = 20_000;
 
 /**
  * Pushes the bodies of a crowd apart until none overlap, or the sweeps are over. Returns the deepest overlap that
@@ -36,9 +40,9 @@ const SKIN = 0.4;
  * One contact at a time (Gauss-Seidel), each resolved in full by moving and turning both bodies in proportion to
  * their lightness: position-based dynamics (Müller and others 2007) without velocities.
  */
-export function relax(images: Images, crowd: Crowd, ways: Relaxing): Float64Array {
+export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promise<Float64Array> {
   const { movers, x, y, radius, lightness, spin } = crowd;
-  const { gap, margin, close, nests, room, grid } = ways;
+  const { gap, margin, close, nests, room, grid, breathe } = ways;
   const count = movers.length;
   const left = new Float64Array(count);
   const moved = new Float64Array(count); // since the pairs were listed
@@ -59,6 +63,7 @@ export function relax(images: Images, crowd: Crowd, ways: Relaxing): Float64Arra
   let before = Infinity;
   let worst = 0;
   let farthest = 0;
+  let breath = BREATH;
 
   /** Notes what is left of a contact, and returns how far it is to push, or 0. */
   const depthOf = (i: number, j: number, larger: number): number => {
@@ -146,6 +151,10 @@ export function relax(images: Images, crowd: Crowd, ways: Relaxing): Float64Arra
       const j = pairs.second[k]!;
       if (clear[k]! > last[i]! && clear[k]! > last[j]!) continue;
       clear[k] = ++time;
+      if (--breath === 0) {
+        breath = BREATH;
+        await breathe();
+      }
       meet(i, j, images.operations[pairs.operation[k]!]!, pairs.dx[k]!, pairs.dy[k]!);
     }
     if (room)

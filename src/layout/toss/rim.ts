@@ -47,7 +47,9 @@ export function rimOf(outline: Outline, circle: Circle): Float64Array {
       if (away[k]! > away[far]!) far = k;
     }
   };
-  for (const at of tips.slice(0, MOST)) take(at);
+  // Where there are too many tips, some all the way round.
+  const kept = Math.min(MOST, tips.length);
+  for (let k = 0; k < kept; k++) take(tips[Math.floor((k * tips.length) / kept)]!);
   while (rim.length < 2 * MOST && (rim.length === 0 || away[far]! > enough)) take(2 * far);
   return Float64Array.from(rim);
 }

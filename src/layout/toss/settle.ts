@@ -38,14 +38,15 @@ const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newc
 });
 
 /** Pushes a crowd `gap` µm apart; undefined when that went, else what each body still overlaps. */
-export function freed(
+export async function freed(
   stage: Stage,
   job: Job,
   crowd: Crowd,
   gap: number,
   sweeps: number,
-): Float64Array | undefined {
-  const left = relax(stage.images, crowd, {
+  breathe: () => Promise<void>,
+): Promise<Float64Array | undefined> {
+  const left = await relax(stage.images, crowd, {
     gap,
     sweeps,
     nests: job.nests,
@@ -53,6 +54,7 @@ export function freed(
     close: CLOSE,
     grid: stage.field,
     room: stage.room,
+    breathe,
   });
   return left.some((depth) => depth > 0) ? left : undefined;
 }

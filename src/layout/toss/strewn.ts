@@ -29,7 +29,7 @@ export async function strewnStage(
     const random = job.random.fork(`strewn-${index}`);
     await pressIn(stage, job, sizeClass, owed(), { ...TIGHTLY.pressing!, batch: 1 }, random, room, breathe);
     if (owed() > 0) return undefined;
-    mingle(stage, job);
+    await mingle(stage, job, breathe);
     reached = await widen(stage, job, gap, breathe);
   }
   await evenOut(stage, job, gap, reached, breathe);

@@ -31,7 +31,8 @@ export async function widen(
     const pieces = inOrder(stage);
     const crowd = crowdOf(job, pieces, []);
     const went =
-      !freed(stage, job, crowd, Math.round(reached + step), SWEEPS) && settle(stage, job, crowd, pieces);
+      !(await freed(stage, job, crowd, Math.round(reached + step), SWEEPS, breathe)) &&
+      settle(stage, job, crowd, pieces);
     if (went) reached += step;
     else step /= 2;
   }
