@@ -32,7 +32,7 @@ describe.each(Object.keys(shapes) as (keyof typeof shapes)[])("the hollows of a 
   test.each([900, 4500, 9000, 18_000])("closed with a disc of %i µm are those of JTS", (radius) => {
     const closed = closeHollows(rings, radius);
     const area = ringsArea(closed);
-    expect(Math.abs(area / closedArea(rings, radius) - 1)).toBeLessThan(2e-3);
+    expect(Math.abs(area / closedArea(rings, radius) - 1)).toBeLessThan(3e-3); // arcs may stray by 20 µm
     expect(area).toBeGreaterThanOrEqual(plain * (1 - 1e-4));
   });
 

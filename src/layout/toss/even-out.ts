@@ -26,12 +26,13 @@ export async function evenOut(
   gap: number,
   reached: number,
   breathe: () => Promise<void>,
+  most: number = WIDER.length,
 ): Promise<void> {
   const count = stage.board.pieces.size;
   if (count === 0) return;
   let least = widestHole(stage);
   const turns = Math.max(FEWEST, Math.floor(WORK / count));
-  for (const wider of WIDER.slice(0, turns)) {
+  for (const wider of WIDER.slice(0, Math.min(most, turns))) {
     await breathe();
     const before = inOrder(stage);
     const crowd = crowdOf(job, before, []);

@@ -1,27 +1,69 @@
 import { type Effort, EVENLY, LIGHTLY, type Pressing, TIGHTLY } from "./effort.ts";
 import { evenOut } from "./even-out.ts";
 import { filledStage } from "./filled.ts";
-import { packInProportion } from "./in-proportion.ts";
+import { pressInProportion } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
-import { excess } from "./shares.ts";
+import { mingle } from "./mingle.ts";
+import { apportion, excess } from "./shares.ts";
 import type { Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
 /** How hard motifs are pressed in where shares stand in the way of filling: what goes easily. */
 const GENTLY: Pressing = { sweeps: 60, patience: 1, batch: 1, more: 0, rest: 0 };
 
+/** Turns of evening out: a filled ground has little room for it. */
+const TURNS = 3;
+
 /** Progress at which motifs begin to be pushed apart. */
 const SPREAD_FROM = 0.7;
 
 /**
- * Filled from large to small, which is quick; if that leaves some short of their shares, pressed in in proportion, as
- * far as there is room for one of each.
+ * Filled from large to small, which is quick; if that leaves some short of their shares, filled with fewer, and more
+ * pressed in in proportion.
  */
 async function packFairly(job: Job, gap: number, effort: Effort, pressing: Pressing): Promise<Packed> {
   const filled = await filledStage(job, { gap, stream: "fill", effort, done: 0.2 });
   if (excess(filled.used, job.shares).over < 1) return { stage: filled, quick: true };
-  const stage = await packInProportion(job, gap, pressing, () => job.step(0.5));
-  return stage.board.pieces.size > 0 ? { stage, quick: false } : { stage: filled, quick: true };
+  const stage = await filledWithFewer(job, gap, filled);
+  if (stage.board.pieces.size === 0) return { stage: filled, quick: true };
+  const breathe = (): Promise<void> => job.step(0.6);
+  await pressInProportion(stage, job, pressing, breathe);
+  await mingle(stage, job, breathe);
+  return { stage, quick: false };
+}
+
+/** Coarsest step in which the number is sought, as a share of it. */
+const FINENESS = 0.08;
+
+/** The most that an even filling with the shares kept reaches, sought by halving. */
+async function filledWithFewer(job: Job, gap: number, filled: Stage): Promise<Stage> {
+  let high = filled.used.reduce((a, b) => a + b, 0);
+  let low = 0;
+  let best: Stage | undefined;
+  const sum = job.shares.reduce((a, b) => a + b, 0);
+  // What the entry that fell most behind would allow: more than that fits, since the others will be fewer.
+  let total = Math.floor(Math.min(...filled.used.map((used, k) => used / job.shares[k]!)) * sum);
+  for (let round = 1; high - low > Math.max(1, FINENESS * high); round++) {
+    if (total <= low || total >= high) total = Math.floor((low + high) / 2);
+    const entries = apportion(total, job.shares);
+    const done = 0.2 + (0.4 * round) / (round + 4);
+    const stage = await filledStage(job, { gap, stream: "fill", effort: EVENLY, entries, done });
+    if (stage.used.every((used, k) => used >= entries[k]!)) {
+      best = stage;
+      low = total;
+    } else high = total;
+    total = Math.ceil((low + high) / 2);
+  }
+  return (
+    best ??
+    (await filledStage(job, {
+      gap,
+      stream: "fill",
+      effort: EVENLY,
+      entries: apportion(1, job.shares),
+      done: 0.5,
+    }))
+  );
 }
 
 interface Packed {
@@ -51,5 +93,5 @@ export async function packLoosely(job: Job, gap: number): Promise<Stage> {
 
 async function spreadOut(stage: Stage, job: Job, gap: number): Promise<void> {
   const breathe = (): Promise<void> => job.step(SPREAD_FROM);
-  await evenOut(stage, job, gap, await widen(stage, job, gap, breathe), breathe);
+  await evenOut(stage, job, gap, await widen(stage, job, gap, breathe), breathe, TURNS);
 }

@@ -1,17 +1,12 @@
 import { transformOutline } from "../../geometry/outline.ts";
-import { groundOf, nearestCount } from "./count-for.ts";
 import type { Pressing } from "./effort.ts";
 import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
-import { mingle } from "./mingle.ts";
 import { type Band, bandQuotas } from "./plan.ts";
 import { pressIn } from "./press.ts";
 import { inOrder } from "./settle.ts";
-import { createStage, exchange, type Stage } from "./stage.ts";
-import { countIn } from "./stood.ts";
+import { exchange, type Stage } from "./stage.ts";
 
-/** Share of the ground that the first number covers: it nearly always fits. */
-const FIRST = 0.22;
 /** First addition, and the least before it is left at that, as shares of the number that stands. */
 const MORE = 0.2;
 const LEAST = 0.02;
@@ -20,31 +15,27 @@ const MISSES = 5;
 const LEAST_MISSES = 3;
 
 /**
- * As many motifs as can be pressed in at `gap` µm with the shares kept: a number that fits, and then more and more in
- * the same proportion, large ones first, into the widest places. Empty when not even one of each fits.
+ * Presses more and more motifs into a stage whose shares hold, in the same proportion: large ones first, into the widest
+ * places, as many as go.
  */
-export async function packInProportion(
+export async function pressInProportion(
+  stage: Stage,
   job: Job,
-  gap: number,
   pressing: Pressing,
   breathe: () => Promise<void>,
-): Promise<Stage> {
-  const stage = createStage(job.arrangement, job.classes, job.shares.length, gap, job.terrain);
-  countIn(stage, job.fixed);
+): Promise<void> {
   const already = countByEntry(job.fixed, job.shares.length);
-  let total = 0;
+  let total = stage.used.reduce((sum, used) => sum + used, 0);
+  let more = Math.max(1, Math.floor(MORE * total));
   let misses = 0;
-  let more = Math.max(job.shares.length, nearestCount(job, FIRST * groundOf(job)));
   for (let round = 0; more >= 1; round++) {
     const wanted = stillWanted(total + more, job.shares, already);
-    if (await pressAll(stage, job, wanted, pressing, `round-${round}`, breathe)) {
+    if (await pressAll(stage, job, wanted, already, pressing, `round-${round}`, breathe)) {
       total += more;
       more = Math.max(1, Math.floor(MORE * total));
     } else if (more > 1 && more / 2 > LEAST * total) more = Math.floor(more / 2);
     else if (++misses >= Math.max(LEAST_MISSES, pressing.patience / MISSES)) more = 0;
   }
-  await mingle(stage, job, breathe);
-  return stage;
 }
 
 /** Presses in what is still wanted of each entry, from large to small; if that does not go, nothing changes. */
@@ -52,23 +43,29 @@ async function pressAll(
   stage: Stage,
   job: Job,
   wanted: readonly number[],
+  already: readonly number[],
   pressing: Pressing,
   stream: string,
   breathe: () => Promise<void>,
 ): Promise<boolean> {
   const before = inOrder(stage);
   const quotas = bandQuotas(job.classes, wanted);
-  const room = (band: Band): number => Math.max(0, quotas.get(band)! - stage.placed.get(band)!);
+  const missing = (entry: number): number =>
+    Math.max(0, wanted[entry]! + already[entry]! - stage.used[entry]!);
   for (const [index, sizeClass] of job.classes.entries()) {
-    const owed = (): number => sizeClass.reduce((sum, band) => sum + room(band), 0);
-    if (owed() === 0) continue;
+    const later = job.classes.slice(index + 1).flat();
+    const room = (band: Band): number =>
+      later.some(({ entry }) => entry === band.entry)
+        ? Math.min(missing(band.entry), Math.max(0, quotas.get(band)! - stage.placed.get(band)!))
+        : missing(band.entry);
+    const owed = sizeClass.reduce((sum, band) => sum + room(band), 0);
+    if (owed === 0) continue;
     const random = job.random.fork(`${stream}-${index}`);
-    await pressIn(stage, job, sizeClass, owed(), { ...pressing, batch: 1 }, random, room, breathe);
-    if (owed() === 0) continue;
-    exchange(stage, inOrder(stage), before, (pose) =>
-      transformOutline(pose.body.outline, pose.matrix, pose.body.scratch),
-    );
-    return false;
+    await pressIn(stage, job, sizeClass, owed, { ...pressing, batch: 1 }, random, room, breathe);
   }
-  return true;
+  if (job.shares.every((_, entry) => missing(entry) === 0)) return true;
+  exchange(stage, inOrder(stage), before, (pose) =>
+    transformOutline(pose.body.outline, pose.matrix, pose.body.scratch),
+  );
+  return false;
 }

@@ -1,5 +1,6 @@
 import type { Images } from "../../geometry/images.ts";
 import type { Matrix } from "../../geometry/matrix.ts";
+import type { Body } from "./body.ts";
 import { addContacts, addGroundContacts, type Contact, clearContact, createContact } from "./contact.ts";
 import { type Crowd, placeOf, push } from "./crowd.ts";
 import type { Grid } from "./distance-map.ts";
@@ -30,6 +31,8 @@ const PATIENCE = 40;
 const STALLED = 0.8;
 /** How far bodies may move before pairs are listed anew, as a share of the smallest radius. */
 const SKIN = 0.4;
+/** Bodies are in each other when their widest discs overlap by more than this share of the narrower one's radius. */
+const WITHIN = 0.5;
 /** Pairs looked at between two breaths. */
 const BREATH = 20_000;
 
@@ -99,7 +102,8 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
     clearContact(contact);
     addContacts(contact, first, one, second, two, other, radius[j]! + need, need, 1);
     addContacts(contact, second, two, first, one, scale, radius[i]! + need, need, -1);
-    if (contact.weight === 0) {
+    if (contact.weight > 0) partNested(contact, first, one, scale, second, two, other, need);
+    else {
       const least = nests[first.entry]! * larger;
       if (first.entry !== second.entry || apart >= least * least) return;
       // Two of one kind, one in the other's hollow: the centres are pushed apart.
@@ -175,4 +179,34 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
     }
   }
   return left;
+}
+
+/**
+ * Makes the contact of two bodies that lie in each other one between their widest discs: their rims would point to the
+ * nearer way out on either side, and that can be further in.
+ */
+function partNested(
+  contact: Contact,
+  { spots: first }: Body,
+  one: Float64Array,
+  scale: number,
+  { spots: second }: Body,
+  two: Float64Array,
+  other: number,
+  need: number,
+): void {
+  const x = one[0]! * first[0]! + one[2]! * first[1]! + one[4]!;
+  const y = one[1]! * first[0]! + one[3]! * first[1]! + one[5]!;
+  const dx = x - (two[0]! * second[0]! + two[2]! * second[1]! + two[4]!);
+  const dy = y - (two[1]! * second[0]! + two[3]! * second[1]! + two[5]!);
+  const [r, s] = [first[2]! * scale, second[2]! * other];
+  const apart = Math.sqrt(dx * dx + dy * dy);
+  const overlap = r + s - apart;
+  if (overlap <= WITHIN * Math.min(r, s)) return;
+  contact.weight = 1;
+  contact.x = apart > 0 ? dx : 1;
+  contact.y = dy;
+  contact.atX = x - dx / 2;
+  contact.atY = y - dy / 2;
+  contact.depth = overlap + need;
 }

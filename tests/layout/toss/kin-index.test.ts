@@ -29,7 +29,8 @@ test("finds all that looking at every one finds, after some came and went", () =
         });
         const near = (one: Dot): boolean => (one.cx - x) ** 2 + (one.cy - y) ** 2 <= reach * reach;
         const found: Dot[] = [];
-        expect(index.near(entry, x, y, reach, (one) => (found.push(one), false))).toBe(false);
+        const look = (one: Dot): boolean => found.push(one) === 0;
+        expect(index.near(entry, x, y, reach, look)).toBe(false);
         const expected = dots.filter((one, k) => one.entry === entry && !leave[k] && near(one));
         expect(new Set(found.filter(near))).toEqual(new Set(expected));
         expect(found.length, "each once").toBe(new Set(found).size);
