@@ -24,7 +24,7 @@ export default defineConfig({
           name: "source",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/package/**"],
-          testTimeout: 30_000,
+          testTimeout: 60_000,
         },
       },
       {

@@ -81,7 +81,10 @@ export async function packEvenly(job: Job, gap: number): Promise<Stage> {
 
 /** As many motifs as can be pressed in at `gap` µm with the shares kept. */
 export async function packTightly(job: Job, gap: number): Promise<Stage> {
-  return (await packFairly(job, gap, TIGHTLY, TIGHTLY.pressing!)).stage;
+  const { stage, quick } = await packFairly(job, gap, TIGHTLY, TIGHTLY.pressing!);
+  if (quick && stage.board.pieces.size > 0)
+    await pressInProportion(stage, job, TIGHTLY.pressing!, () => job.step(0.8));
+  return stage;
 }
 
 /** As many motifs as fit easily at `gap` µm with the shares kept, pushed as far apart as they go. */

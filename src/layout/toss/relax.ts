@@ -182,8 +182,8 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
 }
 
 /**
- * Makes the contact of two bodies that lie in each other one between their widest discs: their rims would point to the
- * nearer way out on either side, and that can be further in.
+ * Turns round the contact of two bodies that lie in each other, if it would push them further in: each point of a rim
+ * shows the way out that is nearest to it, and that may lead past the middle. The widest discs are pushed apart instead.
  */
 function partNested(
   contact: Contact,
@@ -202,7 +202,7 @@ function partNested(
   const [r, s] = [first[2]! * scale, second[2]! * other];
   const apart = Math.sqrt(dx * dx + dy * dy);
   const overlap = r + s - apart;
-  if (overlap <= WITHIN * Math.min(r, s)) return;
+  if (overlap <= WITHIN * Math.min(r, s) || contact.x * dx + contact.y * dy > 0) return;
   contact.weight = 1;
   contact.x = apart > 0 ? dx : 1;
   contact.y = dy;

@@ -1,0 +1,130 @@
+import { describe, expect, test } from "vitest";
+import { areaOf } from "../../../src/geometry/path.ts";
+import {
+  buildTile,
+  definePattern,
+  dot,
+  leaf,
+  mirror,
+  planeGroup,
+  type RepeatUse,
+  star,
+  straight,
+  type Tile,
+  toss,
+} from "../../../src/index.ts";
+import { refusal, refusalOf } from "../../given.ts";
+
+type Options = Omit<Parameters<typeof toss>[0], "motifs">;
+
+const motifs = [
+  { motif: leaf({ length: 14, roles: { vein: "ground" } }) },
+  { motif: star({ size: 8 }) },
+  { motif: dot({ size: 5 }) },
+] as const;
+const built = (options: object, repeat: RepeatUse = straight({ width: 80, height: 70 })): Promise<Tile> =>
+  buildTile(
+    definePattern({
+      name: "asked",
+      seed: "asked-1",
+      repeat,
+      layout: toss({ gap: 1.5, motifs, ...options } as never),
+      roles: ["blade", "star", "dot"],
+      colorways: { one: { ground: "#fff", blade: "#363", star: "#c33", dot: "#339" } },
+    }),
+  );
+const counted = (...counts: (number | undefined)[]) =>
+  motifs.map((entry, k) => (counts[k] === undefined ? entry : { ...entry, count: counts[k] }));
+const countsOf = (tile: Tile): number[] =>
+  motifs.map((_, k) => tile.placements.filter(({ id }) => id.startsWith(`${k + 1}-`)).length);
+
+describe("counts of each motif", () => {
+  test.each([
+    [4, 6, 11],
+    [1, 1, 1],
+    [7, 7, 7],
+  ])("%i, %i and %i come out so", async (...counts) => {
+    const tile = await built({ motifs: counted(...counts) });
+    expect(countsOf(tile)).toEqual(counts);
+    expect(tile.figures.clearance).toBeGreaterThan(1.5);
+  });
+
+  test.each([
+    ["mirror", mirror({ width: 70, height: 70, axis: "both" })],
+    ["p4", planeGroup({ group: "p4", width: 120 })],
+  ] as const)("hold under %s, for the unit", async (_, repeat) => {
+    expect(countsOf(await built({ motifs: counted(2, 3, 5) }, repeat))).toEqual([2, 3, 5]);
+  });
+
+  test("that do not fit are refused, with a number that does", async () => {
+    const error = await refusalOf(() => built({ motifs: counted(60, 60, 60) }));
+    expect(error.code).toBe("count-too-large");
+    const most = Number(/at most (\d+)/.exec(error.fix)![1]);
+    expect(most).toBeGreaterThan(20);
+    expect((await built({ count: most })).placements).toHaveLength(most);
+  });
+});
+
+describe("what contradicts itself is refused", () => {
+  test.each([
+    [{ count: 9, coverage: 0.2 }, "asked-twice", "count and coverage both say how many motifs"],
+    [{ count: 9, motifs: counted(1, 2, 3) }, "asked-twice", "count and motifs[] > count both say"],
+    [{ coverage: 0.2, motifs: counted(1, 2, 3) }, "asked-twice", "coverage and motifs[] > count both say"],
+    [{ motifs: counted(1, undefined, 3) }, "missing-option", "motifs[1] > count"],
+    [{ count: 3, motifs: counted(1, undefined, 3) }, "asked-twice", "leave out count, or motifs[] > count"],
+  ])("%j", async (options, code, message) => {
+    const error = await refusalOf(() => built(options));
+    expect(error.code).toBe(code);
+    expect(error.message).toContain(message);
+    expect(error.message).toContain("toss");
+  });
+
+  test.each([
+    [{ direction: [] }, "it lists 0 angles"],
+    [{ direction: Array.from({ length: 361 }, (_, k) => k / 361) }, "it lists 361 angles"],
+    [{ direction: [0, "0.5"] }, 'direction[1]: "0.5" is not an angle in turns'],
+    [{ direction: [0, Number.NaN] }, "direction[1]: NaN is not an angle in turns"],
+    [{ direction: [1e9] }, "direction[0]"],
+    [{ direction: "two-ways" }, 'did you mean "two-way"?'],
+    [{ direction: 0.25 }, "one-way, two-way, four-way, tossed, or a list of angles in turns"],
+    [{ count: 0 }, "count: 0 is not a whole number from 1 to 20000"],
+    [{ coverage: 1.2 }, "coverage: 1.2 is outside 0 to 1"],
+    [{ hollows: -0.1 }, "hollows: -0.1 is outside 0 to 1"],
+    [{ motifs: [{ ...motifs[0], count: 2.5 }] }, "count: 2.5 is not a whole number"],
+  ])("%j", (options, message) => {
+    expect(refusal(() => toss({ motifs, ...options } as never)).message).toContain(message);
+  });
+});
+
+describe("angles of one's own", () => {
+  test.each<[string, Options]>([
+    ["even", {}],
+    ["packed", { density: "packed" }],
+    ["airy", { density: "airy" }],
+    ["counted", { count: 15 }],
+    ["by coverage", { coverage: 0.2 }],
+  ])("are the only ones, and all of them, in a toss that is %s", async (_, options) => {
+    const tile = await built({ ...options, direction: [0.1, -0.1, 0.1, 1.3] });
+    const seen = [...new Set(tile.placements.map(({ turn }) => turn))].sort((a, b) => a - b);
+    expect(seen.map((turn) => Math.round(turn * 1e9) / 1e9)).toEqual([0.1, 0.3, 0.9]);
+  });
+});
+
+describe("coverage", () => {
+  test.each([0.05, 0.15, 0.25, 0.33])("of %f is met to within a motif", async (coverage) => {
+    const tile = await built({ coverage });
+    const ground = 80 * 70;
+    const largest = Math.max(...tile.motifs.map((motif) => areaOf(motif.outline))) / 1e6;
+    expect(Math.abs(tile.figures.inkCoverage - coverage) * ground).toBeLessThan(largest);
+  });
+
+  test("that the gap forbids is as much as a packed toss has", async () => {
+    const [all, packed] = [await built({ coverage: 1 }), await built({ density: "packed" })];
+    expect(all.figures.inkCoverage).toBeGreaterThan(0.97 * packed.figures.inkCoverage);
+    expect(all.figures.clearance).toBeGreaterThanOrEqual(1.5 - 1e-6);
+  });
+
+  test("of nothing is one motif", async () => {
+    expect((await built({ coverage: 0 })).placements).toHaveLength(1);
+  });
+});
