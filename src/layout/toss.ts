@@ -71,7 +71,7 @@ const params: {
   readonly density: Param<Density, Density, true>;
   /** Exactly so many motifs in the unit, at the widest gap at which they fit. Default: as many as the density gives. */
   readonly count: Param<number, number | undefined, true>;
-  /** Share of the ground (0 to 1) that the motifs' outlines are to enclose, at the widest gap at which they fit: reached as nearly as whole motifs can, and as the gap allows. What came of it is `tile.figures.inkCoverage`. */
+  /** Share of the ground (0 to 1) that the motifs' ink is to cover, at the widest gap at which they fit: reached as nearly as whole motifs can, and as the gap allows. What came of it is `tile.figures.inkCoverage`. */
   readonly coverage: Param<number, number | undefined, true>;
   /** Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (default: any), or angles of your own in turns, such as [0, 0.1, 0.9]. */
   readonly direction: Param<Direction, Direction, true>;
@@ -113,7 +113,7 @@ const params: {
     }),
   ),
   coverage: optional(
-    share({ about: "Share of the ground that the motifs' outlines are to enclose, as nearly as can be." }),
+    share({ about: "Share of the ground that the motifs' ink is to cover, as nearly as can be." }),
   ),
   direction: direction(
     "Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (any), or angles in turns.",

@@ -1,7 +1,8 @@
 import { badShape } from "../../errors/catalogue.ts";
 import { closeHollows } from "../../geometry/close-hollows.ts";
-import { type Ring, ringArea } from "../../geometry/flatten.ts";
+import type { Ring } from "../../geometry/flatten.ts";
 import { blankOutline, type Outline, outlineOfRings, silhouetteOf } from "../../geometry/outline.ts";
+import { areaOf } from "../../geometry/path.ts";
 import { type Circle, enclosingCircle } from "../../geometry/reach.ts";
 import type { DrawnMotif } from "../layout.ts";
 import type { TossEntry } from "./options.ts";
@@ -36,7 +37,7 @@ export interface Body {
   readonly outline: Outline;
   /** Room for the outline under the pose being tried. */
   readonly scratch: Outline;
-  /** Area that the drawing encloses (µm²). */
+  /** Area of its ink (µm²): what is knocked out of it does not count. */
   readonly area: number;
   readonly circle: Circle;
   /** Discs inside, see {@link spotsOf}. */
@@ -77,7 +78,7 @@ function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number, hollows: num
     extra: (entry.gap ?? 0) * 1000,
     outline,
     scratch: blankOutline(outline),
-    area: rings.reduce((sum, ring) => sum + ringArea(ring), 0),
+    area: areaOf(drawn.motif.outline),
     circle,
     spots,
     reach,

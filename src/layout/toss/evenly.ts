@@ -12,7 +12,7 @@ import { widen } from "./widen.ts";
 const GENTLY: Pressing = { sweeps: 60, patience: 1, batch: 1, more: 0, rest: 0 };
 
 /** Turns of evening out: a filled ground has little room for it. */
-const TURNS = 3;
+const TURNS = 1;
 
 /** Progress at which motifs begin to be pushed apart. */
 const SPREAD_FROM = 0.7;
@@ -22,8 +22,16 @@ const SPREAD_FROM = 0.7;
  * pressed in in proportion.
  */
 async function packFairly(job: Job, gap: number, effort: Effort, pressing: Pressing): Promise<Packed> {
-  const filled = await filledStage(job, { gap, stream: "fill", effort, done: 0.2 });
-  if (excess(filled.used, job.shares).over < 1) return { stage: filled, quick: true };
+  const fill = (how: Effort): Promise<Stage> =>
+    filledStage(job, { gap, stream: "fill", effort: how, done: 0.2 });
+  const isFair = (stage: Stage): boolean => excess(stage.used, job.shares).over < 1;
+  // A tight filling takes long: it is made only where a quick one shows that shares will hold.
+  const filled = await fill(effort === TIGHTLY ? EVENLY : effort);
+  if (isFair(filled)) {
+    if (effort !== TIGHTLY) return { stage: filled, quick: true };
+    const tight = await fill(TIGHTLY);
+    if (isFair(tight)) return { stage: tight, quick: true };
+  }
   const stage = await filledWithFewer(job, gap, filled);
   if (stage.board.pieces.size === 0) return { stage: filled, quick: true };
   const breathe = (): Promise<void> => job.step(0.6);
@@ -33,7 +41,7 @@ async function packFairly(job: Job, gap: number, effort: Effort, pressing: Press
 }
 
 /** Coarsest step in which the number is sought, as a share of it. */
-const FINENESS = 0.08;
+const FINENESS = 0.15;
 
 /** The most that an even filling with the shares kept reaches, sought by halving. */
 async function filledWithFewer(job: Job, gap: number, filled: Stage): Promise<Stage> {

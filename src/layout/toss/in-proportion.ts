@@ -10,9 +10,8 @@ import { exchange, type Stage } from "./stage.ts";
 /** First addition, and the least before it is left at that, as shares of the number that stands. */
 const MORE = 0.2;
 const LEAST = 0.02;
-/** How many additions of one motif may fail: one for so much patience, and at least so many. */
+/** How many least additions may fail: one for so much patience. */
 const MISSES = 5;
-const LEAST_MISSES = 3;
 
 /**
  * Presses more and more motifs into a stage whose shares hold, in the same proportion: large ones first, into the widest
@@ -34,7 +33,7 @@ export async function pressInProportion(
       total += more;
       more = Math.max(1, Math.floor(MORE * total));
     } else if (more > 1 && more / 2 > LEAST * total) more = Math.floor(more / 2);
-    else if (++misses >= Math.max(LEAST_MISSES, pressing.patience / MISSES)) more = 0;
+    else if (++misses >= pressing.patience / MISSES) more = 0;
   }
 }
 

@@ -38,7 +38,7 @@ export interface TossOptions extends Confines {
   readonly density: Density;
   /** Exactly so many motifs in the unit, as far apart as they still fit; undefined: as many as fit. */
   readonly count: number | undefined;
-  /** Share of the ground that outlines are to enclose, as nearly as can be, as far apart as they still fit. */
+  /** Share of the ground that ink is to cover, as nearly as can be, as far apart as they still fit. */
   readonly coverage?: number | undefined;
   readonly direction: Direction;
   /** Whether half of the motifs are mirrored. */
