@@ -77,14 +77,11 @@ export function addContacts(
     let u = ua * x + uc * y + u0;
     let v = va * x + vc * y + v0;
     if ((u - midU) * (u - midU) + (v - midV) * (v - midV) > farSquared) continue;
-    let beyond = 0;
-    if (u < 0 || v < 0 || u > last || v > last) {
-      const inU = Math.max(0, Math.min(u, last));
-      const inV = Math.max(0, Math.min(v, last));
-      beyond = Math.sqrt((u - inU) * (u - inU) + (v - inV) * (v - inV)) * pitch;
-      u = inU;
-      v = inV;
-    }
+    // Beside the grid, from its nearest point.
+    const beyondU = u - Math.max(0, Math.min(u, last));
+    const beyondV = v - Math.max(0, Math.min(v, last));
+    u -= beyondU;
+    v -= beyondV;
     const iu = u | 0;
     const iv = v | 0;
     const texel = iv * side + iu;
@@ -96,11 +93,21 @@ export function addContacts(
     const t3 = values[texel + side + 1]!;
     const upper = t0 + (t1 - t0) * fu;
     const lower = t2 + (t3 - t2) * fu;
-    const depth = need - (upper + (lower - upper) * fv + beyond) * scale;
-    if (depth <= 0) continue;
+    let distance = upper + (lower - upper) * fv;
+    if (need <= distance * scale) continue;
     // The slope of the distance points away from the other; its pose turns it onto the page.
-    const slopeU = (t1 - t0) * (1 - fv) + (t3 - t2) * fv;
-    const slopeV = lower - upper;
+    let slopeU = (t1 - t0) * (1 - fv) + (t3 - t2) * fv;
+    let slopeV = lower - upper;
+    if (beyondU !== 0 || beyondV !== 0) {
+      // What is nearest to the grid's point is hardly farther than what is nearest to this one.
+      const steep = Math.sqrt(slopeU * slopeU + slopeV * slopeV);
+      if (steep === 0) continue;
+      slopeU = (slopeU / steep) * distance + beyondU * pitch;
+      slopeV = (slopeV / steep) * distance + beyondV * pitch;
+      distance = Math.sqrt(slopeU * slopeU + slopeV * slopeV);
+    }
+    const depth = need - distance * scale;
+    if (depth <= 0) continue;
     const slopeX = k * slopeU + m * slopeV;
     const slopeY = l * slopeU + o * slopeV;
     const length = Math.sqrt(slopeX * slopeX + slopeY * slopeY);
