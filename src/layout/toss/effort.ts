@@ -25,9 +25,9 @@ export const LIGHTLY: Effort = { tries: 48, rounds: [1, 0.7, 0.4], pressing: und
 
 /** Fills, and presses a few more in where the ground is wide. */
 export const EVENLY: Effort = {
-  tries: 28,
+  tries: 24,
   rounds: [0.7],
-  pressing: { sweeps: 80, patience: 6, batch: 1, more: 0.1, rest: 0.5 },
+  pressing: { sweeps: 50, patience: 3, batch: 1, more: 0.1, rest: 0.45 },
 };
 
 /** Fills, and presses in what will go: not too many large ones, or there is nothing left that small ones could fill. */

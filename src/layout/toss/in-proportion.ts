@@ -25,15 +25,16 @@ export async function pressInProportion(
 ): Promise<void> {
   const already = countByEntry(job.fixed, job.shares.length);
   let total = stage.used.reduce((sum, used) => sum + used, 0);
-  let more = Math.max(1, Math.floor(MORE * total));
+  let least = Infinity; // number that did not go
   let misses = 0;
-  for (let round = 0; more >= 1; round++) {
+  for (let round = 0; misses < Math.max(1, pressing.patience / MISSES); round++) {
+    const more = Math.max(1, Math.floor(Math.min(MORE * total, (least - total) / 2)));
     const wanted = stillWanted(total + more, job.shares, already);
-    if (await pressAll(stage, job, wanted, already, pressing, `round-${round}`, breathe)) {
-      total += more;
-      more = Math.max(1, Math.floor(MORE * total));
-    } else if (more > 1 && more / 2 > LEAST * total) more = Math.floor(more / 2);
-    else if (++misses >= pressing.patience / MISSES) more = 0;
+    if (await pressAll(stage, job, wanted, already, pressing, `round-${round}`, breathe)) total += more;
+    else {
+      least = total + more;
+      if (more <= Math.max(1, LEAST * total)) misses++;
+    }
   }
 }
 
@@ -60,7 +61,11 @@ async function pressAll(
     const owed = sizeClass.reduce((sum, band) => sum + room(band), 0);
     if (owed === 0) continue;
     const random = job.random.fork(`${stream}-${index}`);
-    await pressIn(stage, job, sizeClass, owed, { ...pressing, batch: 1 }, random, room, breathe);
+    const patience = Math.ceil(pressing.patience / MISSES);
+    await pressIn(stage, job, sizeClass, owed, { ...pressing, patience, batch: 1 }, random, room, breathe);
+    // One that no later class can make up for: the rest need not be tried.
+    if (sizeClass.some(({ entry }) => missing(entry) > 0 && !later.some((other) => other.entry === entry)))
+      break;
   }
   if (job.shares.every((_, entry) => missing(entry) === 0)) return true;
   exchange(stage, inOrder(stage), before, (pose) =>

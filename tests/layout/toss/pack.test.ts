@@ -5,6 +5,7 @@ import { smallestClearance } from "./clearance.ts";
 import { disc, entriesOf, mix, options, repeats, star, tools } from "./fixtures.ts";
 
 const arrangement = repeats.straight(110, 100);
+const smaller = repeats.straight(90, 80);
 const entries = mix([1 / 4, 0.8]);
 
 test.each([
@@ -28,8 +29,8 @@ test.each([
   }));
   const total = shares.reduce((a, b) => a + b, 0);
   for (const density of ["even", "packed"] as const) {
-    const placements = await packTossed(options({ entries: list, density }), tools("shares", arrangement));
-    expect(placements.length).toBeGreaterThan(12);
+    const placements = await packTossed(options({ entries: list, density }), tools("shares", smaller));
+    expect(placements.length).toBeGreaterThan(8);
     shares.forEach((share, k) => {
       const own = placements.filter((p) => p.motif === k).length;
       expect(own - (placements.length * share) / total, `entry ${k}, ${density}`).toBeLessThan(1);
@@ -39,11 +40,13 @@ test.each([
 
 test("packed is clearly fuller than even", async () => {
   const cover = async (density: "even" | "packed"): Promise<number> => {
-    const placements = await packTossed(options({ entries, density }), tools("full", arrangement));
-    return placements.reduce((sum, p) => {
-      const { outline } = entries[p.motif]!.drawings[0]!.motif;
-      return sum + areaOf(outline) * p.scale * p.scale;
-    }, 0);
+    let area = 0;
+    for (const seed of ["full", "fuller"]) {
+      const placements = await packTossed(options({ entries, density }), tools(seed, smaller));
+      for (const { motif, scale } of placements)
+        area += areaOf(entries[motif]!.drawings[0]!.motif.outline) * scale * scale;
+    }
+    return area;
   };
   expect(await cover("packed")).toBeGreaterThan(1.03 * (await cover("even")));
 });
@@ -106,18 +109,6 @@ test("a kind that is alone is not kept from itself", async () => {
 
 test("nothing to scatter gives nothing", async () => {
   expect(await packTossed(options({ entries: [] }), tools("none", arrangement))).toEqual([]);
-});
-
-test("progress only grows, until it ends with 1", async () => {
-  const seen: number[] = [];
-  const step = (done: number): Promise<void> => Promise.resolve(void seen.push(done));
-  for (const given of [{ density: "packed" }, { density: "airy" }, { count: 20 }] as const) {
-    seen.length = 0;
-    await packTossed(options({ ...given, entries }), { ...tools("steps", arrangement), step });
-    expect(seen.length).toBeGreaterThan(3);
-    expect(seen.at(-1)).toBe(1);
-    expect([...seen].sort((a, b) => a - b)).toEqual(seen);
-  }
 });
 
 test("work that is called off half-way stops there", async () => {
