@@ -1,5 +1,6 @@
 // A small but complete job, run the same in two engines: drawn motifs with unions and cuts, chance, a toss in a
-// half-drop, imported artwork, inks in several colour spaces, an SVG and a PNG.
+// half-drop, imported artwork, inks in several colour spaces, an SVG and a PNG; and the other ways of tossing, which push
+// motifs apart.
 
 import { readArtwork } from "../../src/artwork.ts";
 import {
@@ -8,11 +9,14 @@ import {
   buildTile,
   definePattern,
   halfDrop,
+  layered,
   leaf,
+  planeGroup,
   rasterize,
   recipeOf,
   sprig,
   star,
+  straight,
   toSvg,
   toss,
 } from "../../src/index.ts";
@@ -57,6 +61,32 @@ const pattern = definePattern({
   },
 });
 
+const pushed = [
+  definePattern({
+    name: "layers",
+    seed: "harbour-2",
+    repeat: straight({ width: 40, height: 34 }),
+    layout: layered({
+      layouts: [
+        toss({ gap: 1.5, count: 2, motifs: [{ motif: star({ size: 14 }) }] }),
+        toss({
+          gap: 1.5,
+          density: "packed",
+          motifs: [{ motif: leaf({ length: 9, roles: { vein: "ground" } }) }, { motif: star({ size: 5 }) }],
+        }),
+      ],
+    }),
+    colorways: { dawn: { ground: "#f6ead7", star: "tan", blade: "#3f6b4f" } },
+  }),
+  definePattern({
+    name: "covered",
+    seed: "harbour-3",
+    repeat: planeGroup({ group: "p4", width: 44 }),
+    layout: toss({ gap: 1.5, coverage: 0.3, hollows: 1, motifs: [{ motif: star({ size: 7 }) }] }),
+    colorways: { dawn: { ground: "#f6ead7", star: "tan" } },
+  }),
+];
+
 /** Everything that must not differ, as one line of text. */
 export async function answer(): Promise<string> {
   const tile = await buildTile(pattern);
@@ -64,7 +94,10 @@ export async function answer(): Promise<string> {
   const colorway = pattern.colorways.dawn;
   const bytes = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0) & 255);
   const png = raster.png(colorway);
+  const others = [];
+  for (const other of pushed) others.push((await buildTile(other)).digest);
   const words = [
+    `digests ${others.join(" ")}`,
     `digest ${tile.digest}`,
     `placements ${tile.placements.length}`,
     `figures ${JSON.stringify(tile.figures)}`,
