@@ -26,7 +26,7 @@ export const LIGHTLY: Effort = { tries: 48, rounds: [1, 0.7, 0.4], pressing: und
 /** Fills, and presses a few more in where the ground is wide. */
 export const EVENLY: Effort = {
   tries: 24,
-  rounds: [0.7],
+  rounds: [1, 0.7],
   pressing: { sweeps: 50, patience: 3, batch: 1, more: 0.1, rest: 0.45 },
 };
 

@@ -35,8 +35,9 @@ async function packFairly(job: Job, gap: number, effort: Effort, pressing: Press
   const stage = await filledWithFewer(job, gap, filled);
   if (stage.board.pieces.size === 0) return { stage: filled, quick: true };
   const breathe = (): Promise<void> => job.step(0.6);
-  await pressInProportion(stage, job, pressing, breathe);
+  // Before it is full: then they can still change places.
   await mingle(stage, job, breathe);
+  await pressInProportion(stage, job, pressing, breathe);
   return { stage, quick: false };
 }
 

@@ -7,21 +7,26 @@ import type { Stage } from "./stage.ts";
 
 /** How far motifs weigh on each other, in mean distances. */
 const REACH = 2.4;
-/** What two of a kind weigh on each other besides their ink, against two motifs of mean ink. */
-const KIN = 0.5;
+/** What two of a kind at full spread weigh on each other besides their ink, against two motifs of mean ink. */
+const KIN = 2;
 /** Motifs that change places are of like size: the larger at most this many times as wide. */
 const LIKE = 1.3;
+/** Least gain of a change, as a share of what the two weigh before it. */
+const GAIN = 0.05;
 /** Most motifs: each is held against each. */
 const MOST = 3000;
-/** Rounds over all pairs, and of pushing apart afterwards. */
-const ROUNDS = 6;
-const SWEEPS = 200;
+/** Motifs times changes tried at most, and rounds over all pairs. */
+const WORK = 6000;
+const ROUNDS = 4;
+/** Rounds of pushing apart after a change. */
+const SWEEPS = 60;
 /** Pairs held against each other between two breaths. */
 const BREATH = 50_000;
 
 /**
- * Lets motifs of like size change places until heavy ones and those of a kind are spread evenly: each motif weighs on
- * those near it, by the product of their inks, and changes that lessen the sum are made, one after another.
+ * Lets motifs of like size change places, two at a time, so that heavy ones and those of a kind are spread evenly: each
+ * motif weighs on those near it, by the product of their inks and by being of a kind, and a change that lessens the sum
+ * is made if all can be pushed apart after it.
  */
 export async function mingle(stage: Stage, job: Job, breathe: () => Promise<void>): Promise<void> {
   const pieces = inOrder(stage);
@@ -33,6 +38,7 @@ export async function mingle(stage: Stage, job: Job, breathe: () => Promise<void
   const mean = ink.reduce((sum, a) => sum + a, 0) / count;
   const weight = ink.map((a) => a / mean);
   const kind = pieces.map(({ body }) => body.entry);
+  const kin = kind.map((entry) => KIN * job.spreads[entry]!);
   const at = Int32Array.from({ length: count }, (_, i) => i); // the place that each has come to
   const who = at.slice(); // and who is at each place
   const burden = (i: number, place: number, other: number): number => {
@@ -41,15 +47,21 @@ export async function mingle(stage: Stage, job: Job, breathe: () => Promise<void
       const beside = near.beside[n]!;
       const k = beside === place ? i : who[beside]!;
       if (k === other || (k === i && beside !== place)) continue;
-      const together = weight[i]! * weight[k]! + (kind[i] === kind[k] ? KIN : 0);
+      const together = weight[i]! * weight[k]! + (kind[i] === kind[k] ? kin[i]! : 0);
       sum += (beside === place ? 0.5 : 1) * together * near.weight[n]!;
     }
     return sum;
   };
-  let changed = false;
+  const gainOf = (i: number, j: number): number => {
+    const before = burden(i, at[i]!, j) + burden(j, at[j]!, i);
+    const after = burden(i, at[j]!, j) + burden(j, at[i]!, i);
+    return after < (1 - GAIN) * before ? before - after : 0;
+  };
+  let tries = Math.ceil(WORK / count);
   let breath = BREATH;
-  for (let round = 0; round < ROUNDS; round++) {
-    let better = false;
+  let changed = false;
+  for (let round = 0; round < ROUNDS && tries > 0; round++) {
+    const changes: { readonly i: number; readonly j: number; readonly gain: number }[] = [];
     for (let i = 0; i < count; i++) {
       breath -= count - i;
       if (breath <= 0) {
@@ -57,26 +69,44 @@ export async function mingle(stage: Stage, job: Job, breathe: () => Promise<void
         await breathe();
       }
       for (let j = i + 1; j < count; j++) {
-        if (!alike(crowd, pieces, i, j)) continue;
-        const before = burden(i, at[i]!, j) + burden(j, at[j]!, i);
-        const after = burden(i, at[j]!, j) + burden(j, at[i]!, i);
-        if (after >= before - 1e-9) continue;
-        [at[i], at[j]] = [at[j]!, at[i]!];
-        who[at[i]!] = i;
-        who[at[j]!] = j;
-        better = true;
+        const gain = alike(crowd, pieces, i, j) ? gainOf(i, j) : 0;
+        if (gain > 0) changes.push({ i, j, gain });
       }
+    }
+    changes.sort((p, q) => q.gain - p.gain || p.i - q.i || p.j - q.j);
+    let better = false;
+    for (const { i, j } of changes) {
+      if (tries <= 0) break;
+      if (gainOf(i, j) === 0) continue;
+      tries--;
+      if (!(await changePlaces(stage, job, crowd, i, j, breathe))) continue;
+      [at[i], at[j]] = [at[j]!, at[i]!];
+      who[at[i]!] = i;
+      who[at[j]!] = j;
+      better = true;
     }
     if (!better) break;
     changed = true;
   }
-  if (!changed) return;
-  const [x, y] = [crowd.x.slice(), crowd.y.slice()];
-  at.forEach((place, i) => {
-    crowd.x[i] = x[place]!;
-    crowd.y[i] = y[place]!;
-  });
-  if (!(await freed(stage, job, crowd, stage.gap, SWEEPS, breathe))) settle(stage, job, crowd, pieces);
+  if (changed) settle(stage, job, crowd, pieces);
+}
+
+/** Puts each of two bodies where the other is, and pushes all apart; if that does not go, all stay as they were. */
+async function changePlaces(
+  stage: Stage,
+  job: Job,
+  crowd: Crowd,
+  i: number,
+  j: number,
+  breathe: () => Promise<void>,
+): Promise<boolean> {
+  const { x, y, turn, linear } = crowd;
+  const before = [x, y, turn, linear].map((array) => array.slice());
+  [x[i], x[j]] = [x[j]!, x[i]!];
+  [y[i], y[j]] = [y[j]!, y[i]!];
+  if (!(await freed(stage, job, crowd, stage.gap, SWEEPS, breathe))) return true;
+  for (const [k, array] of [x, y, turn, linear].entries()) array.set(before[k]!);
+  return false;
 }
 
 function alike({ radius }: Crowd, pieces: readonly Piece[], i: number, j: number): boolean {
