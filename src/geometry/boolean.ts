@@ -12,7 +12,11 @@ import {
 } from "./clip.ts";
 import { countCrossings } from "./crossings.ts";
 import { flatten, type Ring, ringArea } from "./flatten.ts";
+import { lyingOf } from "./lying.ts";
 import { reversePath } from "./matrix.ts";
+import { mostCrossings } from "./meeting.ts";
+import { nestingOf } from "./nesting.ts";
+import { outlineOfRings } from "./outline.ts";
 import { areaOf, CURVE, eachContour, emptyPath, joinPaths, type Path } from "./path.ts";
 import { rebuildCurves } from "./rebuild.ts";
 
@@ -59,6 +63,8 @@ export function unite(paths: readonly Path[]): Path {
   if (all.contours.length === 0) return emptyPath;
   if (united.has(all)) return all;
   const rings = roundRings(flatten(all, CHECK_TOLERANCE));
+  const nested = nestedPath(all, rings, "nonzero");
+  if (nested) return settled(nested);
   refuseScribbles(rings);
   const wanted = uniteRings(rings);
   // Nothing overlaps when the union has the same contours: keep the author's own points.
@@ -72,10 +78,27 @@ export function unite(paths: readonly Path[]): Path {
   );
 }
 
+/** Contours that meet nowhere, as most of a drawing's do, keep the author's own points; undefined where some meet. */
+function nestedPath(path: Path, rings: readonly Ring[], rule: "nonzero" | "evenodd"): Path | undefined {
+  const nesting = nestingOf(rings, rule, DUST);
+  if (!nesting || nesting.every((sense) => sense === 1)) return nesting && path;
+  if (nesting.every((sense) => sense === -1)) return reversePath(path);
+  const kept: Path[] = [];
+  eachContour(path, (from, to, index) => {
+    const sense = nesting[index]!;
+    if (sense === 0) return;
+    const contour = { points: path.points.slice(from, to), contours: [(to - from) / CURVE] };
+    kept.push(sense > 0 ? contour : reversePath(contour));
+  });
+  return joinPaths(kept);
+}
+
 /** What `path` covers when it is filled even-odd, as a united path; Béziers kept, checked like {@link unite}. */
 export function evenOdd(path: Path): Path {
   if (path.contours.length === 0) return emptyPath;
-  const rings = flatten(path, CHECK_TOLERANCE);
+  const rings = roundRings(flatten(path, CHECK_TOLERANCE));
+  const nested = nestedPath(path, rings, "evenodd");
+  if (nested) return settled(nested);
   refuseScribbles(rings);
   const wanted = evenOddRings(rings);
   const whole = toPaper(path, "evenodd");
@@ -87,12 +110,15 @@ export function subtract(path: Path, cut: Path): Path {
   if (path.contours.length === 0 || cut.contours.length === 0) return path;
   const before = flatten(path, CHECK_TOLERANCE);
   const away = flatten(cut, CHECK_TOLERANCE);
+  const lying = lyingOf(outlineOfRings(before), outlineOfRings(away));
+  if (lying === "apart") return path;
+  if (lying === "within") return isRounding(ringsArea(before), before, away) ? path : emptyPath;
+  if (lying === "around" && united.has(cut) && !isRounding(ringsArea(away), before, away))
+    return settled(joinPaths([path, reversePath(cut)]));
   const rings = [...before, ...away];
   refuseScribbles(rings);
   const wanted = subtractRings(before, away);
-  const shared = ringsArea(before) - ringsArea(wanted);
-  // What two paths share along a common side is rounding: a tenth of a µm all along it, say.
-  if (shared <= DUST + 0.1 * Math.min(ringsPerimeter(before), ringsPerimeter(away))) return path;
+  if (isRounding(ringsArea(before) - ringsArea(wanted), before, away)) return path;
   return checked(
     () => fromPaper(toPaper(path).subtract(toPaper(cut), { insert: false })),
     wanted,
@@ -113,11 +139,17 @@ export function subtractAll(path: Path, cuts: readonly Path[]): Path {
 export function intersect(path: Path, other: Path): Path {
   if (path.contours.length === 0 || other.contours.length === 0) return emptyPath;
   const [one, two] = [flatten(path, CHECK_TOLERANCE), flatten(other, CHECK_TOLERANCE)];
+  const lying = lyingOf(outlineOfRings(one), outlineOfRings(two));
+  if (lying === "apart") return emptyPath;
+  if (lying !== "open") {
+    const [inner, rings] = lying === "within" ? [path, one] : [other, two];
+    return isRounding(ringsArea(rings), one, two) ? emptyPath : inner;
+  }
   const rings = [...one, ...two];
   refuseScribbles(rings);
   const wanted = intersectRings(one, two);
   const shared = ringsArea(wanted);
-  if (shared <= DUST + 0.1 * Math.min(ringsPerimeter(one), ringsPerimeter(two))) return emptyPath;
+  if (isRounding(shared, one, two)) return emptyPath;
   // One within the other is itself, its points untouched.
   if (Math.abs(ringsArea(one) - shared) <= DUST) return path;
   if (Math.abs(ringsArea(two) - shared) <= DUST) return other;
@@ -129,6 +161,10 @@ export function intersect(path: Path, other: Path): Path {
   );
 }
 
+/** What two paths share along a common side is rounding: a tenth of a µm all along it, say. */
+const isRounding = (shared: number, one: readonly Ring[], other: readonly Ring[]): boolean =>
+  shared <= DUST + 0.1 * Math.min(ringsPerimeter(one), ringsPerimeter(other));
+
 /**
  * More crossings than this, and the Bézier engine is not asked: its time grows with their square, and a drawing that
  * crosses itself thousands of times is a scribble.
@@ -138,12 +174,9 @@ const MOST_FOR_CURVES = 1500;
 /** More crossings than this are refused: the polygon engine would take seconds and more. */
 const MOST_CROSSINGS = 100_000;
 
-/** So few sides cannot cross much more often than {@link MOST_CROSSINGS}. */
-const FEW_SIDES = 800;
-
 /** @throws SprigwrightError `too-many-crossings` */
 function refuseScribbles(given: readonly Ring[]): void {
-  if (given.reduce((sum, ring) => sum + ring.length / 2, 0) <= FEW_SIDES) return;
+  if (mostCrossings(outlineOfRings(given)) <= MOST_CROSSINGS) return;
   // Not a number: it took too many looks, and the engine gets on.
   if (!(countCrossings(given, MOST_CROSSINGS) > MOST_CROSSINGS)) return;
   throw badInput(

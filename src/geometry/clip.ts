@@ -12,18 +12,21 @@ const toPaths64 = (rings: readonly Ring[]): Paths64 => rings.map(withoutSpikes);
 function withoutSpikes(ring: Ring): Path64 {
   const kept: Path64 = [];
   const spiked = (a: number, b: number, c: number): boolean => {
-    const [p, q, r] = [kept.at(a)!, kept.at(b)!, kept.at(c)!];
-    const [ux, uy, vx, vy] = [q.x - p.x, q.y - p.y, r.x - q.x, r.y - q.y];
+    const [p, q, r] = [kept[a]!, kept[b]!, kept[c]!];
+    const ux = q.x - p.x;
+    const uy = q.y - p.y;
+    const vx = r.x - q.x;
+    const vy = r.y - q.y;
     return ux * vy === uy * vx && ux * vx + uy * vy <= 0;
   };
   for (let i = 0; i < ring.length; i += 2) {
     kept.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });
-    while (kept.length > 2 && spiked(-3, -2, -1)) kept.splice(-2, 1);
+    for (let n = kept.length; n > 2 && spiked(n - 3, n - 2, n - 1); n--) kept.splice(n - 2, 1);
   }
   // The seam between the last point and the first is a corner like any other.
-  for (;;) {
-    if (kept.length > 2 && spiked(-2, -1, 0)) kept.pop();
-    else if (kept.length > 2 && spiked(-1, 0, 1)) kept.shift();
+  for (let n = kept.length; ; n--) {
+    if (n > 2 && spiked(n - 2, n - 1, 0)) kept.pop();
+    else if (n > 2 && spiked(n - 1, 0, 1)) kept.shift();
     else return kept;
   }
 }

@@ -10,7 +10,9 @@ const TOLERANCE = 20;
  * hollow whose mouth closes is filled whole, however wide it is within.
  */
 export function closeHollows(rings: readonly Ring[], radius: number): Ring[] {
-  const paths = rings.map((ring) => {
+  // A small loop flattens to a point or two, which the engine does not survive.
+  const solid = rings.filter((ring) => ring.length >= 6);
+  const paths = solid.map((ring) => {
     const path: { x: number; y: number }[] = [];
     for (let i = 0; i < ring.length; i += 2)
       path.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });

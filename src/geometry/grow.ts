@@ -6,7 +6,9 @@ import type { Ring } from "./flatten.ts";
  * Positive `by` only: what shrinks can fall apart, and then needs looking after.
  */
 export function growRings(rings: readonly Ring[], by: number, tolerance: number): Ring[] {
-  const paths = rings.map((ring) => {
+  // A small loop flattens to a point or two, which the engine does not survive.
+  const solid = rings.filter((ring) => ring.length >= 6);
+  const paths = solid.map((ring) => {
     const path: { x: number; y: number }[] = [];
     for (let i = 0; i < ring.length; i += 2)
       path.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });

@@ -15,7 +15,9 @@ const NOISE = 1.5;
  * of the true parallel curve. What shrinks can fall apart or vanish: the path is then several contours, or empty.
  */
 export function offsetPath(path: Path, by: number): Path {
-  const rings = uniteRings(flatten(path, FINENESS)).map(asPoints);
+  const rings = uniteRings(flatten(path, FINENESS))
+    .filter((ring) => ring.length >= 6)
+    .map(asPoints);
   const moved = Clipper.inflatePaths(rings, by, JoinType.Round, EndType.Polygon, 2, FINENESS);
   // Noise of rounding would be taken for corners: points that stand out by less are left out first.
   const fitted = Clipper.ramerDouglasPeuckerPaths(moved, NOISE)

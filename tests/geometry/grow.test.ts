@@ -20,4 +20,10 @@ describe("polygons grown on all sides", () => {
     expect(outer - ringsArea(growRings(ring, 500, 1))).toBeCloseTo(9e6, -4);
     expect(growRings(ring, 2500, 1)).toHaveLength(1);
   });
+
+  it("are not held up by a ring of a point or two, as a small loop becomes when it is flattened", () => {
+    const loop = Float64Array.from([50, 50]);
+    expect(growRings([square(0, 10_000), loop], 500, 1)).toEqual(growRings([square(0, 10_000)], 500, 1));
+    expect(growRings([loop], 500, 1)).toEqual([]);
+  });
 });

@@ -1,5 +1,5 @@
 import type { Path } from "../../geometry/path.ts";
-import { length, number, text } from "../../params/kinds.ts";
+import { choice, length, number, text } from "../../params/kinds.ts";
 import type { ParamsOut } from "../../params/param.ts";
 import type { Drawing, MotifPiece, MotifTools } from "../motif.ts";
 import { LIMITS } from "./limits.ts";
@@ -24,6 +24,11 @@ const params = {
     min: 0,
     max: 100,
     default: 0,
+  }),
+  page: choice({
+    about: "A plain box under the whole page: kept as a shape like others, or dropped as paper.",
+    of: ["keep", "drop"],
+    default: "keep",
   }),
   simplify: length({
     about: "How far outlines may stray to have fewer nodes; 0 leaves them as they are.",

@@ -1,7 +1,7 @@
 import type { Element } from "@xmldom/xmldom";
 import { compose, type Matrix } from "../../geometry/matrix.ts";
 import { extentOf } from "./extent.ts";
-import type { Clip, Journey, Mark, Place, Region } from "./journey.ts";
+import type { Clip, ClipRegion, Journey, Mark, Place } from "./journey.ts";
 import { childElements } from "./parse.ts";
 import { firstStyle } from "./style.ts";
 import { readTransform } from "./transform.ts";
@@ -11,7 +11,7 @@ export type Visit = (element: Element, journey: Journey, place: Place) => void;
 
 /**
  * The clips of a place, with those that `clip-path` and `mask` of its element add. A mask is taken as a clip when it
- * is all white and solid, as many programs write one; any other is warned about and left out.
+ * is all white and black, and solid, as many programs write one; any other is warned about and left out.
  */
 export function clipsOf(
   element: Element,
@@ -35,7 +35,7 @@ export function clipsOf(
       if (clip) clips = [...clips, clip];
       else
         journey.warn(
-          `${where}: its mask fades or is not white; it is drawn without. Cut the shapes in the editor instead`,
+          `${where}: its mask fades or is grey; it is drawn without. Cut the shapes in the editor instead`,
         );
     }
   }
@@ -79,17 +79,20 @@ function clipBy(
         "clipPath",
         visit,
       );
-  if (isMask && !marks.every((mark) => mark.kind === "painted" && mark.alpha === 1 && isWhite(mark.fill)))
+  if (isMask && !marks.every((mark) => mark.kind === "painted" && mark.alpha === 1 && isPlain(mark.fill)))
     return undefined;
-  const regions = marks.flatMap((mark): Region[] =>
-    mark.kind === "painted" ? [{ ...mark, clips: [...mark.clips, ...outer] }] : [],
-  );
+  const regions = marks.flatMap((mark): ClipRegion[] => {
+    if (mark.kind !== "painted") return [];
+    return [{ ...mark, clips: [...mark.clips, ...outer], away: isMask && isBlack(mark.fill) }];
+  });
   const clip: Clip = { regions };
   journey.clips.set(key, clip);
   return clip;
 }
 
 const isWhite = (fill: string): boolean => /^#f[c-f]f[c-f]f[c-f]$/.test(fill);
+const isBlack = (fill: string): boolean => /^#0[0-3]0[0-3]0[0-3]$/.test(fill);
+const isPlain = (fill: string): boolean => isWhite(fill) || isBlack(fill);
 
 /** In a clip path only outlines count: `clip-rule` fills them, and strokes and opacity are nothing. */
 function forClip(journey: Journey, plain: boolean): Journey {

@@ -1,4 +1,25 @@
-import { colorsNamed, convertHslToRgb } from "culori/fn";
+import {
+  colorsNamed,
+  converter,
+  inGamut,
+  modeA98,
+  modeHsl,
+  modeHwb,
+  modeLab,
+  modeLch,
+  modeLrgb,
+  modeOklab,
+  modeOklch,
+  modeP3,
+  modeProphoto,
+  modeRec2020,
+  modeRgb,
+  modeXyz50,
+  modeXyz65,
+  parse,
+  toGamut,
+  useMode,
+} from "culori/fn";
 
 /** A colour of a drawing: `#rrggbb` in 8-bit sRGB, and how much it covers, 0 to 1. */
 export interface FlatColor {
@@ -18,7 +39,11 @@ export function bytesOf(fill: string): readonly [red: number, green: number, blu
   return [value >> 16, (value >> 8) & 255, value & 255];
 }
 
-/** A colour as SVG files write it: hexadecimal, a name, `rgb()` or `hsl()`. Undefined for anything else. */
+/**
+ * A colour as files write it, after CSS Color 4: hexadecimal, a name, or a function, `rgb()` to `color(display-p3 …)`.
+ * One outside sRGB is brought in by lowering its OKLCH chroma, as CSS has it; legacy `rgb()` is held to 0 to 255.
+ * Undefined for anything else.
+ */
 export function readColor(text: string): FlatColor | undefined {
   const word = text.trim().toLowerCase();
   if (word === "transparent") return { fill: "#000000", alpha: 0 };
@@ -28,8 +53,7 @@ export function readColor(text: string): FlatColor | undefined {
       alpha: 1,
     };
   if (/^#(?:[0-9a-f]{3,4}|[0-9a-f]{6}|[0-9a-f]{8})$/.test(word)) return readHex(word.slice(1));
-  const call = word.length <= 100 ? /^(rgb|hsl)a?\(([^()]*)\)$/.exec(word) : null;
-  return call ? readCall(call[1]!, call[2]!.split(/[\s,/]+/).filter(Boolean)) : undefined;
+  return word.length <= 100 && /^[a-z]+\(/.test(word) ? readFunction(word) : undefined;
 }
 
 function readHex(digits: string): FlatColor {
@@ -38,16 +62,27 @@ function readHex(digits: string): FlatColor {
   return { fill: `#${long.slice(0, 6)}`, alpha };
 }
 
-function readCall(space: string, words: readonly string[]): FlatColor | undefined {
-  if (words.length !== 3 && words.length !== 4) return undefined;
-  const share = (word: string, whole: number): number =>
-    word.endsWith("%") ? Number(word.slice(0, -1)) / 100 : Number(word) / whole;
-  const [a, b, c, d = "1"] = words as [string, string, string, string?];
-  const alpha = Math.min(1, Math.max(0, share(d, 1)));
-  const rgb =
-    space === "rgb"
-      ? { r: share(a, 255), g: share(b, 255), b: share(c, 255) }
-      : convertHslToRgb({ h: Number(a.replace("deg", "")), s: share(b, 100), l: share(c, 100) });
-  const channels = [rgb.r * 255, rgb.g * 255, rgb.b * 255] as const;
-  return [...channels, alpha].every(Number.isFinite) ? { fill: hexOf(...channels), alpha } : undefined;
+/** The colour spaces that CSS has functions for, and OKLCH's way to sRGB. */
+const SPACES = [
+  ...[modeRgb, modeHsl, modeHwb, modeLab, modeLch, modeOklab, modeOklch, modeLrgb],
+  ...[modeP3, modeA98, modeProphoto, modeRec2020, modeXyz50, modeXyz65],
+];
+let ready = false;
+
+function readFunction(word: string): FlatColor | undefined {
+  // culori keeps its spaces in a list, filled at first use.
+  if (!ready) for (const space of SPACES) useMode(space as Parameters<typeof useMode>[0]);
+  ready = true;
+  const color = parse(word);
+  if (!color) return undefined;
+  const shown = color.mode === "rgb" || inGamut("rgb")(color) ? color : toGamut("rgb", "oklch")(color);
+  const { r = 0, g = 0, b = 0 } = converter("rgb")(shown);
+  // Engines differ in the last bits: channels are taken to 1e-6 before they are rounded.
+  const channels = [r, g, b].map((v) => Math.round(v * 255e6) / 1e6) as [number, number, number];
+  const alpha = Math.min(1, Math.max(0, Math.round((color.alpha ?? 1) * 1e6) / 1e6));
+  return { fill: hexOf(...channels), alpha };
 }
+
+/** Whether a paint means something: what does not is passed over, as CSS has it. */
+export const isPaint = (text: string): boolean =>
+  /^(?:none|currentcolor|context-fill|context-stroke|url\(.*)$/is.test(text) || readColor(text) !== undefined;

@@ -1,11 +1,8 @@
 import { ringsArea, subtractRings } from "../../geometry/clip.ts";
 import { flatten, type Ring } from "../../geometry/flatten.ts";
-import type { Box, Path } from "../../geometry/path.ts";
-
-interface Lying {
-  readonly path: Path;
-  readonly box: Box;
-}
+import { lyingOf } from "../../geometry/lying.ts";
+import { outlineOfRings } from "../../geometry/outline.ts";
+import type { Path } from "../../geometry/path.ts";
 
 /** How finely outlines are flattened to see whether others hide them (µm). */
 const TOLERANCE = 5;
@@ -14,21 +11,26 @@ const DUST = 100;
 /** Looks at sides of outlines before the rest is kept unseen: about a quarter of a second. */
 const MOST_LOOKS = 2e7;
 
-/** Which sheets, given in paint order, are wholly hidden by those above them. */
-export function hiddenOf(sheets: readonly Lying[]): ReadonlySet<number> {
+/** Which of some united paths are wholly hidden by those after them: first to last is back to front. */
+export function hiddenOf(paths: readonly Path[]): ReadonlySet<number> {
   const hidden = new Set<number>();
-  const rings: Ring[][] = sheets.map(({ path }) => flatten(path, TOLERANCE));
+  const rings: Ring[][] = paths.map((path) => flatten(path, TOLERANCE));
+  const outlines = rings.map(outlineOfRings);
   let looks = 0;
-  for (let i = sheets.length - 2; i >= 0 && looks < MOST_LOOKS; i--) {
+  for (let i = paths.length - 2; i >= 0 && looks < MOST_LOOKS; i--) {
     const above: number[] = [];
-    for (let j = i + 1; j < sheets.length; j++)
-      if (!hidden.has(j) && boxesTouch(sheets[i]!.box, sheets[j]!.box)) above.push(j);
-    if (above.length === 0) continue;
-    // Most sheets show at one of their own points, which is quickly seen; the rest is weighed.
+    for (let j = i + 1; j < paths.length && !hidden.has(i); j++) {
+      const lying = hidden.has(j) ? "apart" : lyingOf(outlines[i]!, outlines[j]!);
+      if (lying === "within") hidden.add(i);
+      // What lies amidst a path or apart from it leaves its border to be seen.
+      else if (lying === "open") above.push(j);
+    }
+    if (above.length === 0 || hidden.has(i)) continue;
+    // Most paths show at one of their own points, which is quickly seen; the rest is weighed.
     const isCovered = (x: number, y: number): boolean =>
       above.some((j) => {
-        const { minX, minY, maxX, maxY } = sheets[j]!.box;
-        if (x < minX - 1 || x > maxX + 1 || y < minY - 1 || y > maxY + 1) return false;
+        const { box } = outlines[j]!;
+        if (x < box[0]! - 1 || y < box[1]! - 1 || x > box[2]! + 1 || y > box[3]! + 1) return false;
         looks += rings[j]!.reduce((sum, ring) => sum + ring.length / 2, 0);
         return covers(rings[j]!, x, y);
       });
@@ -41,9 +43,6 @@ export function hiddenOf(sheets: readonly Lying[]): ReadonlySet<number> {
   }
   return hidden;
 }
-
-const boxesTouch = (a: Box, b: Box): boolean =>
-  a.minX <= b.maxX && b.minX <= a.maxX && a.minY <= b.maxY && b.minY <= a.maxY;
 
 function everyPoint(ring: Ring, holds: (x: number, y: number) => boolean): boolean {
   for (let i = 0; i < ring.length; i += 2) if (!holds(ring[i]!, ring[i + 1]!)) return false;

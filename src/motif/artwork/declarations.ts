@@ -1,14 +1,25 @@
+import { isPaint } from "./color.ts";
+
 /** `name: value` pairs, those marked `!important` apart. */
 export interface Declarations {
   readonly plain: Map<string, string>;
   readonly important: Map<string, string>;
+  /** Paints that mean nothing, so that what was said before or around holds: `fill: bogus`. */
+  readonly unread: Map<string, string>;
 }
+
+const PAINTS: ReadonlySet<string> = new Set(["fill", "stroke", "color", "stop-color"]);
+const WORDS: ReadonlySet<string> = new Set(["inherit", "initial", "unset"]);
+
+/** Whether a value of a property is one that is read. */
+export const isRead = (name: string, value: string): boolean =>
+  !PAINTS.has(name) || WORDS.has(value) || value === "" || isPaint(value);
 
 const IMPORTANT = /\s*!\s*important$/i;
 
 /** `name: value` pairs, as a `style` attribute and a rule's braces hold them. */
 export function readDeclarations(text: string): Declarations {
-  const found: Declarations = { plain: new Map(), important: new Map() };
+  const found: Declarations = { plain: new Map(), important: new Map(), unread: new Map() };
   for (const piece of splitOutside(text, ";")) {
     const colon = piece.indexOf(":");
     if (colon < 0) continue;
@@ -17,10 +28,14 @@ export function readDeclarations(text: string): Declarations {
     const tail = value.slice(-24);
     const marked = IMPORTANT.exec(tail);
     const put = marked ? found.important : found.plain;
-    const said = marked ? value.slice(0, value.length - tail.length + marked.index).trim() : value;
+    const whole = marked ? value.slice(0, value.length - tail.length + marked.index).trim() : value;
+    // A variable of its own sheet is not looked up; what it says to take otherwise is.
+    const said =
+      /^var\(\s*--[\w-]{1,100}\s*,\s*([^()]{1,100}(?:\([^()]{0,100}\))?)\s*\)$/.exec(whole)?.[1]?.trim() ??
+      whole;
     // The shorthand stands for three properties of its own.
     for (const one of name === "marker" ? ["marker-start", "marker-mid", "marker-end"] : [name])
-      put.set(one, said);
+      (isRead(one, said) ? put : found.unread).set(one, said);
   }
   return found;
 }

@@ -1,4 +1,5 @@
 import { badInput } from "../../errors/catalogue.ts";
+import { LIMITS, tooLarge } from "./limits.ts";
 
 /** Most names that a file may declare, and the longest value of one. */
 const MOST = 64;
@@ -6,9 +7,9 @@ const LONGEST = 200;
 
 /**
  * The text without its DOCTYPE. Declarations of entities can grow a small file to any size, and can name other files;
- * so nothing is ever expanded in the drawing itself. Some programs declare the names of their namespaces that way:
- * those, plain text by their nature, are written out where an `xmlns` asks for them, and nowhere else.
- * @throws SprigwrightError `unsafe-svg`
+ * so only names for plain text are taken, such as some programs declare for their namespaces: text that holds no
+ * other name and is short. They are written out wherever they are used, and the length of it all is bounded.
+ * @throws SprigwrightError `unsafe-svg`, `artwork-too-large`
  */
 export function withoutEntities(source: string): string {
   const at = source.indexOf("<!DOCTYPE");
@@ -29,11 +30,15 @@ export function withoutEntities(source: string): string {
   const names = declared(source.slice(open + 1, close));
   const rest = blanked(source, at, end + 1);
   if (rest.includes("<!ENTITY")) throw unsafe("the file declares entities");
-  return rest.replace(
-    /(\sxmlns(?::[\w.-]{1,60})?\s{0,4}=\s{0,4}["'])&([\w.-]{1,60});(["'])/g,
-    (whole, before: string, name: string, after: string) =>
-      names.has(name) ? `${before}${names.get(name)}${after}` : whole,
-  );
+  let left = LIMITS.characters - rest.length;
+  return rest.replace(/&([\w.-]{1,60});/g, (whole, name: string) => {
+    const value = names.get(name);
+    if (value === undefined) return whole;
+    left -= value.length;
+    if (left < 0)
+      throw tooLarge("svg", `more than ${LIMITS.characters} characters with its entities written out`);
+    return value;
+  });
 }
 
 /** Entities of plain text. Anything else, a reference within a value or another file, is refused. */
@@ -43,7 +48,7 @@ function declared(subset: string): ReadonlyMap<string, string> {
   let rest = subset;
   for (let match = one.exec(rest); match; match = one.exec(rest)) {
     if (names.size >= MOST) throw unsafe(`its DOCTYPE declares more than ${MOST} entities`);
-    names.set(match[1]!, match[2] ?? match[3] ?? "");
+    names.set(match[1]!, (match[2] ?? match[3] ?? "").replaceAll('"', "&quot;").replaceAll("'", "&apos;"));
     rest = rest.slice(match[0].length);
   }
   if (rest.trim() !== "")

@@ -1,9 +1,9 @@
-import { evenOddRings, intersectRings, uniteRings } from "../../geometry/clip.ts";
+import { evenOddRings, intersectRings, subtractRings, uniteRings } from "../../geometry/clip.ts";
 import { flatten, type Ring } from "../../geometry/flatten.ts";
 import type { Matrix } from "../../geometry/matrix.ts";
 import type { Box } from "../../geometry/path.ts";
 import { pathOfRuns } from "../../geometry/path-of-runs.ts";
-import { transformRuns } from "../../geometry/sketch.ts";
+import { type Runs, transformRuns } from "../../geometry/sketch.ts";
 import { extentOf } from "./extent.ts";
 import { type Clip, leavesOf, type Mark, type Painted, type Region } from "./journey.ts";
 
@@ -50,7 +50,14 @@ function ringsBy(matrix: Matrix): (region: Region) => Ring[] {
     return region.clips.reduce((left, clip) => intersectRings(left, clipRings(clip)), rings);
   };
   const clipRings = (clip: Clip): Ring[] => {
-    const rings = known.get(clip) ?? uniteRings(clip.regions.flatMap(ringsOf));
+    const before = known.get(clip);
+    if (before) return before;
+    let open: Ring[] = [];
+    for (const region of clip.regions) {
+      const part = ringsOf(region);
+      open = region.away ? subtractRings(uniteRings(open), part) : [...open, ...part];
+    }
+    const rings = uniteRings(open);
     known.set(clip, rings);
     return rings;
   };
@@ -62,12 +69,19 @@ export function cuttingClips(painted: Painted): readonly Clip[] {
   if (painted.clips.length === 0) return painted.clips;
   const { minX, minY, maxX, maxY } = extentOf([painted.outline]);
   return painted.clips.filter(({ regions: [region, ...more] }) => {
-    if (!region || more.length > 0 || region.clips.length > 0 || region.outline.length !== 1) return true;
-    const p = region.outline[0]!.points;
-    const box = extentOf(region.outline.length > 0 ? [region.outline] : []);
-    const isBox = p.length >= 20 && p.length <= 26 && isUpright(p, box);
-    return !(isBox && box.minX <= minX && box.minY <= minY && box.maxX >= maxX && box.maxY >= maxY);
+    if (!region || region.away || more.length > 0 || region.clips.length > 0) return true;
+    if (!isBox(region.outline)) return true;
+    const box = extentOf([region.outline]);
+    return !(box.minX <= minX && box.minY <= minY && box.maxX >= maxX && box.maxY >= maxY);
   });
+}
+
+/** Whether an outline is one upright box, drawn side by side. */
+export function isBox(outline: Runs): boolean {
+  const [run, ...more] = outline;
+  if (!run || more.length > 0) return false;
+  const p = run.points;
+  return p.length >= 20 && p.length <= 26 && isUpright(p, extentOf([outline]));
 }
 
 /** Whether every point and control is at a corner of the box, one after the other around it. */

@@ -39,7 +39,8 @@ export function groupsOf(
     members = childElements(top)
       .map((element) => ({ element, held: holders.filter((one) => holds(element, one)) }))
       .filter(({ held }) => held.length > 0)
-      .filter(({ element, held }) => isGroup(element) || !spreads(boxOf(held), whole));
+      // A single shape over all of it is the sheet's paper, whatever group it is in.
+      .filter(({ element, held }) => (isGroup(element) && held.length > 1) || !spreads(boxOf(held), whole));
     const [only] = members;
     if (members.length !== 1 || !only || !isGroup(only.element) || only.element.localName === "use") break;
     top = only.element;

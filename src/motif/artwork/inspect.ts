@@ -4,6 +4,7 @@ import { drawMotif } from "../draw.ts";
 import { drawingOf } from "./read.ts";
 import { type ArtworkOptions, readArtwork } from "./read-artwork.ts";
 import type { Dropped } from "./report.ts";
+import { fillOf, largest, paintedBy } from "./role-fills.ts";
 import { partsOf } from "./roles.ts";
 import { separate } from "./separate.ts";
 
@@ -65,14 +66,7 @@ export function inspectArtwork(
   const { parts } = partsOf(areas, use.roles);
   const { cut } = separate(areas, use.roles);
   const [motif] = drawMotif(use, createRandom("inspect"));
-  const painted = new Map<string, Map<string, number>>();
-  areas.forEach(({ fill, path }, i) => {
-    const roles = painted.get(fill) ?? new Map<string, number>();
-    const role = use.roles[parts[i]!]!;
-    painted.set(fill, roles.set(role, (roles.get(role) ?? 0) + areaOf(path)));
-  });
-  const largest = (areas: ReadonlyMap<string, number>): string =>
-    [...areas].reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+  const painted = paintedBy(areas, parts, use.roles);
   const order = [...new Set(Object.values(use.roles))];
   const fills = [...painted]
     .map(([fill, roles]) => ({
@@ -82,9 +76,8 @@ export function inspectArtwork(
     }))
     .sort((p, q) => order.indexOf(p.role) - order.indexOf(q.role));
   const roles = motif!.shapes.map(({ role, path }): ArtworkRole => {
-    const byFill = new Map([...painted].map(([fill, of]) => [fill, of.get(role) ?? 0]));
     const own = Object.keys(use.roles).filter((part) => use.roles[part] === role);
-    return { role, fill: largest(byFill), parts: own, area: mm2(areaOf(path)) };
+    return { role, fill: fillOf(painted, role), parts: own, area: mm2(areaOf(path)) };
   });
   const nodes = {
     before: areas.reduce((sum, { path }) => sum + path.points.length / 6, 0),

@@ -15,9 +15,14 @@ export interface Region {
   readonly clips: readonly Clip[];
 }
 
-/** Everything but its regions is cut away; none: everything is. */
+/** One step of a clip: what shows as well, or, of a mask's black, shows no longer. */
+export interface ClipRegion extends Region {
+  readonly away?: boolean;
+}
+
+/** Everything but its regions, one after the other, is cut away; none: everything is. */
 export interface Clip {
-  readonly regions: readonly Region[];
+  readonly regions: readonly ClipRegion[];
 }
 
 /** One flat area of a drawing. */

@@ -1,8 +1,8 @@
 import { subtractAll } from "../../geometry/boolean.ts";
 import { intersectRings, pathOfRings, subtractRings } from "../../geometry/clip.ts";
-import { flatten } from "../../geometry/flatten.ts";
+import { flatten, type Ring } from "../../geometry/flatten.ts";
 import { growRings } from "../../geometry/grow.ts";
-import { areaOf, joinPaths, type Path } from "../../geometry/path.ts";
+import { areaOf, type Box, joinPaths, type Path } from "../../geometry/path.ts";
 import { LIMITS, tooLarge } from "./limits.ts";
 import { boxesMeet, type Coat } from "./stack.ts";
 
@@ -34,13 +34,18 @@ export function knockOut(
   const drawn = new Map<string, Path[]>(order.map((role) => [role, []]));
   const cut: CutAway[] = [];
   let pairs = 0;
-  coats.forEach((coat, i) => {
+  // All pairs are counted before any work is done.
+  const covering = coats.map((coat, i) => {
     const covers = coats
       .slice(i + 1)
       .filter((later) => level.get(later.role)! < level.get(coat.role)! && boxesMeet(later.box, coat.box));
     pairs += covers.length;
     if (pairs > LIMITS.knockOuts)
       throw tooLarge("svg", `colours lie over and under each other more than ${LIMITS.knockOuts} times`);
+    return covers;
+  });
+  coats.forEach((coat, i) => {
+    const covers = covering[i]!;
     const left =
       covers.length === 0
         ? coat.path
@@ -59,11 +64,26 @@ export function knockOut(
 
 /** What each covering role adds under the coat: itself grown, within the coat and outside all other covers. */
 function spreads(coat: Coat, covers: readonly Coat[]): [role: string, path: Path][] {
-  const rings = (some: readonly Coat[]) => flatten(joinPaths(some.map(({ path }) => path)), HIDDEN);
+  const rings = (some: readonly Coat[]): Ring[] =>
+    flatten(joinPaths(some.map(({ path }) => path)), HIDDEN).filter((ring) => comesNear(ring, coat.box));
   const whole = flatten(coat.path, 2);
   return [...new Set(covers.map((cover) => cover.role))].map((role) => {
     const own = rings(covers.filter((cover) => cover.role === role));
-    const room = subtractRings(whole, rings(covers.filter((cover) => cover.role !== role)));
+    const others = rings(covers.filter((cover) => cover.role !== role));
+    const room = others.length > 0 ? subtractRings(whole, others) : whole;
     return [role, pathOfRings(intersectRings(growRings(own, SPREAD, HIDDEN), room))];
   });
+}
+
+/** Whether a ring, once grown, reaches a box: one that does not neither adds to what lies in it nor takes away. */
+function comesNear(ring: Ring, { minX, minY, maxX, maxY }: Box): boolean {
+  const far = SPREAD + HIDDEN;
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < ring.length; i += 2) {
+    left = Math.min(left, ring[i]!);
+    right = Math.max(right, ring[i]!);
+    top = Math.min(top, ring[i + 1]!);
+    bottom = Math.max(bottom, ring[i + 1]!);
+  }
+  return left <= maxX + far && right >= minX - far && top <= maxY + far && bottom >= minY - far;
 }

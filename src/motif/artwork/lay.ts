@@ -1,6 +1,6 @@
-import { evenOdd, intersect, unite } from "../../geometry/boolean.ts";
+import { evenOdd, intersect, subtract, unite } from "../../geometry/boolean.ts";
 import type { Matrix } from "../../geometry/matrix.ts";
-import { areaOf, boxOf, emptyPath, type Path } from "../../geometry/path.ts";
+import { areaOf, boxOf, type Path } from "../../geometry/path.ts";
 import { pathOfRuns } from "../../geometry/path-of-runs.ts";
 import { transformRuns } from "../../geometry/sketch.ts";
 import { cuttingClips } from "./frame.ts";
@@ -33,8 +33,12 @@ export function layMarks(
   const clipPath = (clip: Clip): Path => {
     const known = clips.get(clip);
     if (known) return known;
-    const parts = clip.regions.map((region) => pathOf(region, region.clips));
-    const path = parts.length === 0 ? emptyPath : unite(parts);
+    let open: readonly Path[] = [];
+    for (const region of clip.regions) {
+      const part = pathOf(region, region.clips);
+      open = region.away ? [subtract(unite(open), part)] : [...open, part];
+    }
+    const path = unite(open);
     clips.set(clip, path);
     return path;
   };

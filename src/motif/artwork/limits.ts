@@ -21,7 +21,7 @@ export const LIMITS = {
   /** Overlaps of half transparent areas with what lies below them. */
   veils: 1200,
   /** Pairs of shapes of which one is cut for the other. */
-  knockOuts: 5000,
+  knockOuts: 15_000,
   /** Different roles: as many as a pattern has beside its ground. */
   roles: (MOST_ROLES - 1) as number,
 } as const;

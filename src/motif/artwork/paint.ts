@@ -10,10 +10,7 @@ export function readPaint(text: string, current: string, from: PaintSource): Fla
   if (/^currentcolor$/i.test(text)) return readColor(current) ?? BLACK;
   const url = /^url\(\s*["']?([^"')]{0,200})["']?\s*\)\s*(.*)$/.exec(text.slice(0, 300));
   if (url) return readReference(url[1]!.trim(), url[2]!.trim(), current, from);
-  const color = readColor(text);
-  if (color) return color;
-  from.warn(`its paint "${text.slice(0, 40)}" is not read, so it is drawn black`);
-  return BLACK;
+  return readColor(text) ?? BLACK;
 }
 
 function readReference(

@@ -15,7 +15,13 @@ export function parseSvg(text: string): Element {
   if (text.length > LIMITS.characters) throw tooLarge("svg", `${text.length} characters`);
   const source = text.startsWith("\ufeff") ? text.slice(1) : text;
   if (!source.trimStart().startsWith("<"))
-    throw notSvg(source.trim() === "" ? "the text is empty" : "it is not XML");
+    throw notSvg(
+      source.trim() === ""
+        ? "the text is empty"
+        : /^[^\n<]{1,300}\.svgz?$/i.test(source.trim())
+          ? "it looks like the name of a file; read the file first"
+          : "it is not XML",
+    );
   const plain = withoutEntities(source);
   if (countTags(plain) > LIMITS.elements) throw tooLarge("svg", `more than ${LIMITS.elements} elements`);
   const root = parseXml(withNamespace(plain)).documentElement;
@@ -35,11 +41,21 @@ function parseXml(source: string): Document {
   } catch (cause) {
     const line = (cause instanceof ParseError && (cause.locator?.lineNumber as number | undefined)) || 0;
     const said = (problem || (cause instanceof Error ? cause.message : "")).split("\n")[0]!.slice(0, 120);
+    const entity = /entity not found: ?(&[\w.-]{1,60};?)/.exec(said)?.[1];
+    const prefix = /prefix is non-null and namespace is null/.test(said);
     throw badInput(
       "malformed-svg",
       line > 0 ? `svg > line ${line}` : "svg",
-      `the file is not well-formed XML: ${said}`,
-      "mend the file there, or save it again from its editor",
+      entity
+        ? `the file uses ${entity}, which it does not declare`
+        : prefix
+          ? "the file uses a prefix, such as xlink: or inkscape:, that it does not declare"
+          : `the file is not well-formed XML: ${said}`,
+      entity
+        ? "write the character itself, or &amp; for a plain &"
+        : prefix
+          ? 'add it to the <svg> tag, such as xmlns:xlink="http://www.w3.org/1999/xlink", or save the file again from its editor'
+          : "mend the file there, or save it again from its editor",
       cause,
     );
   }

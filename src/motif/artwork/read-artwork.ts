@@ -17,6 +17,11 @@ export interface ArtworkShaping {
    * None is taken farther than that from the largest of its role, or from the colour that you named.
    */
   readonly merge?: number;
+  /**
+   * What becomes of a plain box that lies under the whole page: "keep" (default) takes it as a shape like any other,
+   * "drop" leaves it out as the paper that it mostly is; the drawing's size is then that of what lies on it.
+   */
+  readonly page?: "keep" | "drop";
   /** How far outlines may stray so that they need fewer nodes, up to 5 mm; default 0: every node is kept. */
   readonly simplify?: Length;
 }
@@ -50,6 +55,14 @@ export function readArtwork<const Roles extends Readonly<Record<string, string>>
 ): MotifUse<Roles[keyof Roles]>;
 export function readArtwork(svg: string, options?: ArtworkShaping): MotifUse<string>;
 export function readArtwork(svg: string, options: object = {}): MotifUse<string> {
+  const given: unknown = svg;
+  if (given instanceof Uint8Array)
+    throw badInput(
+      "wrong-type",
+      "artwork > svg",
+      "these are bytes, not text",
+      'read the file as text, with readFileSync(file, "utf8")',
+    );
   if (typeof svg === "string" && svg.length > LIMITS.characters)
     throw tooLarge("artwork > svg", `more than ${LIMITS.characters} characters`);
   const use = useMotif(artwork, { ...options, svg });

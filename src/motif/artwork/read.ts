@@ -7,6 +7,7 @@ import { hiddenOf } from "./cover.ts";
 import { boxOfMarks } from "./frame.ts";
 import type { Named } from "./journey.ts";
 import { layMarks } from "./lay.ts";
+import { paperOf } from "./page.ts";
 import { parseSvg } from "./parse.ts";
 import type { Dropped } from "./report.ts";
 import { over } from "./veil.ts";
@@ -23,6 +24,9 @@ export interface FlatArea {
   /** Where in the file it comes from. */
   readonly holder: Element;
 }
+
+/** What becomes of the paper under a drawing. */
+export type Page = "keep" | "drop";
 
 /** A drawing read from SVG. */
 export interface ArtworkDrawing {
@@ -44,25 +48,40 @@ export interface ArtworkDrawing {
  * @throws SprigwrightError `not-svg`, `malformed-svg`, `unsafe-svg`, `artwork-too-large`, `empty-artwork`, and for
  * attributes that cannot be read
  */
-export function readDrawing(svg: string, size: number): ArtworkDrawing {
-  return drawWalk(walk(parseSvg(svg)), size);
+export function readDrawing(svg: string, size: number, page: Page = "keep"): ArtworkDrawing {
+  return drawWalk(walk(parseSvg(svg)), size, page);
 }
 
 /** Drawings by the parameters that they were read from: a use is read once, however often it is asked. */
 const known = new WeakMap<object, ArtworkDrawing>();
 
 /** {@link readDrawing} for the parameters of a use, which must not change. */
-export function drawingOf(params: { readonly svg: string; readonly size: number }): ArtworkDrawing {
-  const read = known.get(params) ?? readDrawing(params.svg, params.size);
+export function drawingOf(params: {
+  readonly svg: string;
+  readonly size: number;
+  readonly page?: Page;
+}): ArtworkDrawing {
+  const read = known.get(params) ?? readDrawing(params.svg, params.size, params.page);
   known.set(params, read);
   return read;
 }
 
 /** What a walk found, `size` mm on its longer side. @throws SprigwrightError `empty-artwork`, `bad-artwork` */
-export function drawWalk(walked: ReturnType<typeof walk>, size: number): ArtworkDrawing {
-  const { marks, page } = walked;
+export function drawWalk(
+  walked: ReturnType<typeof walk>,
+  size: number,
+  wanted: Page = "keep",
+): ArtworkDrawing {
+  const { page } = walked;
   const dropped = [...walked.dropped];
   const warnings = new Set(walked.warnings);
+  const paper = paperOf(walked.marks, page);
+  if (paper && wanted === "drop") dropped.push({ element: paper.from, why: "page" });
+  else if (paper)
+    warnings.add(
+      `${paper.from}: it covers the whole page; if it is only the paper, leave it out with page: "drop"`,
+    );
+  const marks = wanted === "drop" ? walked.marks.filter((mark) => mark !== paper) : walked.marks;
   const { minX, minY, maxX, maxY } = boxOfMarks(marks);
   const longer = Math.max(maxX - minX, maxY - minY);
   if (Number.isNaN(longer) || longer === Infinity) throw notFinite();
@@ -74,7 +93,7 @@ export function drawWalk(walked: ReturnType<typeof walk>, size: number): Artwork
   if (minX < -slack || minY < -slack || maxX > page.width + slack || maxY > page.height + slack)
     warnings.add("the drawing reaches beyond its page (the viewBox); it is taken whole");
   const sheets = layMarks(marks, placed, (element, why) => dropped.push({ element, why }));
-  const hidden = hiddenOf(sheets);
+  const hidden = hiddenOf(sheets.map((sheet) => sheet.path));
   const shown = new Set(sheets.filter((_, i) => !hidden.has(i)).map(({ from }) => from));
   for (const from of new Set(sheets.map((sheet) => sheet.from)))
     if (!shown.has(from)) dropped.push({ element: from, why: "covered" });

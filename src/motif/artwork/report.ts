@@ -5,7 +5,7 @@ export interface Dropped {
   /**
    * `hidden`: not displayed, not visible or wholly transparent. `empty`: it draws no outline. `unpainted`: neither
    * fill nor stroke. `no-area`: it covers nothing at this size. `clipped`: all of it lies outside its clip path.
-   * `covered`: others hide it. `unsupported`: text, images and the like.
+   * `covered`: others hide it. `unsupported`: text, images and the like. `page`: it is the paper, and was to be dropped.
    */
-  readonly why: "hidden" | "empty" | "unpainted" | "no-area" | "clipped" | "covered" | "unsupported";
+  readonly why: "hidden" | "empty" | "unpainted" | "no-area" | "clipped" | "covered" | "unsupported" | "page";
 }

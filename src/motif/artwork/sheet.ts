@@ -1,5 +1,6 @@
 import { badInput, outOfRange, unknownName } from "../../errors/catalogue.ts";
 import { within } from "../../errors/error.ts";
+import { kebab, unique } from "../../params/kebab.ts";
 import { type Length, toMm } from "../../units/length.ts";
 import type { MotifUse } from "../motif.ts";
 import { type Cluster, clustersOf } from "./cluster.ts";
@@ -91,18 +92,6 @@ function motifsOf(
 
 /** Names in kebab-case, numbered where they are missing or there twice. */
 function nameAll(clusters: readonly Cluster[]): string[] {
-  const used = new Set<string>();
-  return clusters.map(({ name }, i) => {
-    const word = name
-      .replace(/([a-z0-9])([A-Z])/g, "$1-$2")
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, "-")
-      .slice(0, 40)
-      .replace(/^[-0-9]+|-+$/g, "");
-    const base = word === "" ? `motif-${i + 1}` : word;
-    let unique = base;
-    for (let n = 2; used.has(unique); n++) unique = `${base}-${n}`;
-    used.add(unique);
-    return unique;
-  });
+  const taken = new Set<string>();
+  return clusters.map(({ name }, i) => unique(kebab(name) || `motif-${i + 1}`, taken));
 }

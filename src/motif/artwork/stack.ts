@@ -1,6 +1,8 @@
 import { joinApart, unite } from "../../geometry/boolean.ts";
-import { intersectRings, ringsArea } from "../../geometry/clip.ts";
+import { intersectRings, ringsArea, roundRings } from "../../geometry/clip.ts";
 import { flatten } from "../../geometry/flatten.ts";
+import { lyingOf } from "../../geometry/lying.ts";
+import { outlineOfRings } from "../../geometry/outline.ts";
 import { type Box, boxOf, type Path } from "../../geometry/path.ts";
 
 /** What one role paints in one go, between areas of other roles. */
@@ -33,10 +35,7 @@ const AT_ONCE = 24;
  * that coincide are what the Bézier engine is slowest at.
  */
 export function uniteMany(paths: readonly Path[]): Path {
-  const different = new Map(
-    paths.filter((path) => path.contours.length > 0).map((path) => [`${path.contours}:${path.points}`, path]),
-  );
-  let left = heaps([...different.values()]).map(uniteHeap);
+  let left = heaps(differentPaths(paths)).map(uniteHeap);
   // A union may reach what its members did not; boxes only grow by it, so this ends.
   for (let before = -1; before !== left.length && left.length > 1; ) {
     before = left.length;
@@ -44,6 +43,21 @@ export function uniteMany(paths: readonly Path[]): Path {
   }
   return left.length === 1 ? left[0]! : joinApart(left);
 }
+
+function differentPaths(paths: readonly Path[]): Path[] {
+  const byLength = new Map<number, Path[]>();
+  return paths.filter((path) => {
+    const { length } = path.points;
+    const like = byLength.get(length) ?? [];
+    if (length === 0 || like.some((other) => isSame(other, path))) return false;
+    byLength.set(length, [...like, path]);
+    return true;
+  });
+}
+
+const isSame = (one: Path, other: Path): boolean =>
+  one === other ||
+  (one.points.every((v, i) => v === other.points[i]) && `${one.contours}` === `${other.contours}`);
 
 function uniteHeap(paths: readonly Path[]): Path {
   let left = paths;
@@ -95,7 +109,25 @@ const MOST_WEIGHED = 20_000;
  */
 export function stackRoles(coats: readonly Coat[]): string[] {
   const roles = [...new Set(coats.map((coat) => coat.role))];
-  const over = overlaps(coats, roles);
+  const weigh = weigher(coats);
+  const index = new Map(roles.map((role, i) => [role, i]));
+  const levels = coats.map((coat) => index.get(coat.role)!);
+  const over = roles.map(() => roles.map(() => 0));
+  /** Adds up the area (µm²) in which b is painted over a, for roles of which `when` says so. */
+  const overlaps = (when: (a: number, b: number) => boolean): boolean => {
+    let found = false;
+    for (let above = 1; above < coats.length; above++)
+      for (let below = 0; below < above; below++) {
+        const [a, b] = [levels[below]!, levels[above]!];
+        const area = when(a, b) ? weigh(below, above) : 0;
+        if (area > 0) found = true;
+        over[a]![b]! += area;
+      }
+    return found;
+  };
+  // As they were first painted, mostly none is painted over one that comes later: then no order is better.
+  if (!overlaps((a, b) => a > b)) return roles;
+  overlaps((a, b) => a < b);
   const order = roles.map((_, i) => i);
   for (let moved = true, rounds = 0; moved && rounds < 4 * roles.length; rounds++) {
     moved = false;
@@ -117,23 +149,20 @@ export function stackRoles(coats: readonly Coat[]): string[] {
   return order.map((i) => roles[i]!);
 }
 
-/** `over[a][b]`: the area (µm²) in which b is painted over a. */
-function overlaps(coats: readonly Coat[], roles: readonly string[]): number[][] {
-  const index = new Map(roles.map((role, i) => [role, i]));
-  const over = roles.map(() => roles.map(() => 0));
-  const rings = coats.map((coat) => flatten(coat.path, COARSE));
+/** Weighs in what area (µm²) two coats overlap. */
+function weigher(coats: readonly Coat[]): (one: number, other: number) => number {
+  const rings = coats.map((coat) => roundRings(flatten(coat.path, COARSE)));
+  const outlines = rings.map(outlineOfRings);
   let weighed = 0;
-  for (let above = 1; above < coats.length; above++)
-    for (let below = 0; below < above; below++) {
-      const [a, b] = [coats[below]!, coats[above]!];
-      if (a.role === b.role || !boxesMeet(a.box, b.box)) continue;
-      const area =
-        weighed++ < MOST_WEIGHED
-          ? ringsArea(intersectRings(rings[below]!, rings[above]!))
-          : boxOverlap(a.box, b.box);
-      over[index.get(a.role)!]![index.get(b.role)!]! += Math.round(area);
-    }
-  return over;
+  return (i, j) => {
+    const [a, b] = [coats[i]!.box, coats[j]!.box];
+    if (!boxesMeet(a, b)) return 0;
+    if (weighed++ >= MOST_WEIGHED) return Math.round(boxOverlap(a, b));
+    const lying = lyingOf(outlines[i]!, outlines[j]!);
+    if (lying === "apart") return 0;
+    const shared = lying === "within" ? rings[i]! : rings[j]!;
+    return Math.round(ringsArea(lying === "open" ? intersectRings(rings[i]!, rings[j]!) : shared));
+  };
 }
 
 const boxOverlap = (a: Box, b: Box): number =>

@@ -1,6 +1,6 @@
 import { fitRing } from "../../geometry/fit.ts";
 import { flatten, type Ring, ringArea } from "../../geometry/flatten.ts";
-import { areaOf } from "../../geometry/path.ts";
+import { areaOf, type Path } from "../../geometry/path.ts";
 import { pen } from "../../geometry/pen.ts";
 import type { Run, Runs } from "../../geometry/sketch.ts";
 import { type StrokeStyle, strokeRing } from "../../geometry/stroke.ts";
@@ -11,8 +11,8 @@ import { extentOf } from "./extent.ts";
 const STEPS = 4_000_000;
 /** How far the flattened line may stray, in steps. */
 const TOLERANCE = 60;
-/** How far the curves of the area's outline may stray from it, in steps: 1 µm at 30 mm. */
-const FIT = 140;
+/** How far the curves of the area's outline may stray from it, in steps: 2 µm at 30 mm, or else 1. */
+const FITS = [280, 140] as const;
 
 /** How an element's line is drawn, in its own coordinates. */
 export interface LineStyle extends Omit<StrokeStyle, "tolerance"> {
@@ -83,16 +83,20 @@ function lineOf({ points: p, closed }: Run, ox: number, oy: number, scale: numbe
 
 /** A ring as curves, where curves are fewer and cover the same; else as its sides. */
 function runOf(ring: Ring, ox: number, oy: number, scale: number): Run {
-  const fitted = fitRing(ring, FIT);
   const area = ringArea(ring);
-  let long = lengthOf(ring, true);
-  if (!(long > 0)) long = 0;
-  const serves =
-    fitted.points.length / 6 < ring.length / 2 && Math.abs(areaOf(fitted) - area) <= (FIT / 4) * long;
+  const long = lengthOf(ring, true);
+  const serves = (path: Path, fit: number): boolean =>
+    path.points.length / 6 < ring.length / 2 && Math.abs(areaOf(path) - area) <= (fit / 2) * long;
+  let fitted: Path | undefined;
+  for (const fit of FITS) {
+    const path = fitRing(ring, fit);
+    fitted ??= serves(path, fit) ? path : undefined;
+    if (fitted) break;
+  }
   const x = (v: number): number => v / scale + ox;
   const y = (v: number): number => v / scale + oy;
   const points: number[] = [];
-  if (serves) {
+  if (fitted) {
     const p = fitted.points;
     for (let i = 0; i <= p.length; i += 2) points.push(x(p[i % p.length]!), y(p[(i + 1) % p.length]!));
     return { points, closed: true };

@@ -1,5 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
-import { readDeclarations } from "./declarations.ts";
+import { isRead, readDeclarations } from "./declarations.ts";
 
 /** Properties that children take over, with their first values (SVG 2 and CSS). */
 const INHERITED = {
@@ -45,7 +45,6 @@ export type Style = Readonly<Record<keyof typeof INHERITED | keyof typeof OWN, s
 /** What the outermost element inherits. */
 export const firstStyle: Style = { ...INHERITED, ...OWN };
 
-const NAMES = Object.keys(firstStyle) as readonly (keyof Style)[];
 /** Where an attribute of the same name has a syntax of its own, or none. */
 const NO_ATTRIBUTE: ReadonlySet<string> = new Set(["transform"]);
 
@@ -58,25 +57,36 @@ export type Rules = (element: Element) => Ruled;
 
 /**
  * The style of an element, after the cascade of CSS: important rules, its `style` attribute, style sheets,
- * presentation attributes, then what it inherits.
+ * presentation attributes, then what it inherits. `passed` is told of paints that mean nothing.
  */
-export function styleOf(element: Element, parent: Style, rules: Rules): Style {
+export function styleOf(
+  element: Element,
+  parent: Style,
+  rules: Rules,
+  passed: (name: string, value: string) => void,
+): Style {
   const inline = readDeclarations(element.getAttribute("style") ?? "");
   const sheet = rules(element);
   const style: Record<string, string> = { ...parent, ...OWN };
-  for (const name of NAMES) {
-    const attribute = NO_ATTRIBUTE.has(name) ? null : element.getAttribute(name);
-    const given = (
-      inline.important.get(name) ??
-      sheet.important.get(name) ??
-      inline.plain.get(name) ??
-      sheet.plain.get(name) ??
-      attribute
-    )?.trim();
-    if (given === undefined || given === "" || given === "unset") continue;
-    if (given === "inherit") style[name] = parent[name];
-    else style[name] = given === "initial" ? firstStyle[name] : given;
+  const first: Record<string, string> = { ...style };
+  const put = (name: string, value: string): void => {
+    const given = value.trim();
+    if (!Object.hasOwn(firstStyle, name) || given === "") return;
+    const known = name as keyof Style;
+    if (!isRead(name, given)) passed(name, given);
+    else if (given === "inherit") style[name] = parent[known];
+    else if (given === "unset") style[name] = first[name]!;
+    else style[name] = given === "initial" ? firstStyle[known] : given;
+  };
+  const { attributes } = element;
+  for (let i = 0; i < attributes.length; i++) {
+    const { name, value } = attributes.item(i)!;
+    if (!NO_ATTRIBUTE.has(name)) put(name, value);
   }
+  for (const layer of [sheet.plain, inline.plain, sheet.important, inline.important])
+    for (const [name, value] of layer) put(name, value);
+  for (const [name, value] of inline.unread)
+    if (!inline.plain.has(name) && !inline.important.has(name)) passed(name, value);
   return style as Style;
 }
 

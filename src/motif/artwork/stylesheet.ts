@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import { blocksOf } from "./blocks.ts";
 import { type Declarations, readDeclarations } from "./declarations.ts";
 import { LIMITS, tooLarge } from "./limits.ts";
 import { classesOf, readSelector, type Selector, selects } from "./selector.ts";
@@ -27,12 +28,14 @@ export function readStyleSheet(texts: readonly string[]): StyleSheet {
   // By the id, class or type that the last step asks for, so that an element looks at few rules.
   const byKey = new Map<string, Rule[]>();
   let order = 0;
-  for (const { head, body } of texts.flatMap((text) => blocksOf(withoutComments(text)))) {
+  for (const { head, body } of texts.flatMap(blocksOf)) {
     if (head.startsWith("@")) {
       unread.push(head.slice(0, 60));
       continue;
     }
     const declarations = readDeclarations(body);
+    for (const [name, value] of declarations.unread)
+      if (!declarations.plain.has(name)) unread.push(`${name}: ${value.slice(0, 40)}`);
     if (!concerns(declarations)) continue;
     for (const text of head.split(",").map((part) => part.trim())) {
       const selector = readSelector(text);
@@ -66,7 +69,7 @@ function ruled(element: Element, byKey: ReadonlyMap<string, readonly Rule[]>, tr
     .flatMap((key) => byKey.get(key) ?? [])
     .filter((rule) => selects(rule.selector, element, tried))
     .sort((a, b) => a.selector.weight - b.selector.weight || a.order - b.order);
-  const merged: Declarations = { plain: new Map(), important: new Map() };
+  const merged = { plain: new Map<string, string>(), important: new Map<string, string>() };
   for (const { declarations } of found)
     for (const kind of ["plain", "important"] as const)
       for (const [name, value] of declarations[kind]) merged[kind].set(name, value);
@@ -76,34 +79,3 @@ function ruled(element: Element, byKey: ReadonlyMap<string, readonly Rule[]>, tr
 /** Whether a rule says anything about what is drawn. */
 const concerns = ({ plain, important }: Declarations): boolean =>
   [...plain.keys(), ...important.keys()].some((name) => Object.hasOwn(firstStyle, name));
-
-/** Rules as what stands before their braces and in them; blocks within blocks (`@media`) stay in one piece. */
-function blocksOf(text: string): { readonly head: string; readonly body: string }[] {
-  const found: { head: string; body: string }[] = [];
-  let [from, open, deep] = [0, 0, 0];
-  for (let i = 0; i < text.length; i++) {
-    const char = text[i]!;
-    if (char === ";" && deep === 0) {
-      const head = text.slice(from, i).trim(); // @import and @charset end so
-      if (head.startsWith("@")) found.push({ head, body: "" });
-      from = i + 1;
-    } else if (char === "{" && deep++ === 0) open = i;
-    else if (char === "}" && deep > 0 && --deep === 0) {
-      found.push({ head: text.slice(from, open).trim(), body: text.slice(open + 1, i) });
-      from = i + 1;
-    }
-  }
-  return found;
-}
-
-function withoutComments(text: string): string {
-  let kept = "";
-  let from = 0;
-  for (let at = text.indexOf("/*"); at >= 0; at = text.indexOf("/*", from)) {
-    kept += text.slice(from, at);
-    const end = text.indexOf("*/", at + 2);
-    if (end < 0) return kept;
-    from = end + 2;
-  }
-  return kept + text.slice(from);
-}

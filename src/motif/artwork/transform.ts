@@ -1,6 +1,8 @@
 import { badInput } from "../../errors/catalogue.ts";
 import { compose, identity, type Matrix } from "../../geometry/matrix.ts";
 import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
+import { readMeasure } from "./measure.ts";
+import type { Viewport } from "./viewport.ts";
 
 const shear = (degrees: number): number => sinTurns(degrees / 360) / cosTurns(degrees / 360);
 
@@ -47,6 +49,32 @@ export function readTransform(text: string | null, where: string): Matrix {
   }
   if (rest.replace(/[\s,]/g, "") !== "") throw badTransform(where, rest);
   return matrix;
+}
+
+const SIDES: Readonly<Record<string, string>> = {
+  left: "0%",
+  top: "0%",
+  center: "50%",
+  right: "100%",
+  bottom: "100%",
+};
+
+/**
+ * A `transform-origin`: lengths, percentages of the page, or sides of it, x before y unless sides say otherwise
+ * (CSS Transforms 1, section 6.1, for elements without a box of their own). Undefined for what cannot be read.
+ */
+export function readOrigin(text: string, viewport: Viewport): readonly [x: number, y: number] | undefined {
+  const words = text.trim().toLowerCase().slice(0, 200).split(/\s+/);
+  const turned = /^(?:top|bottom)$/.test(words[0]!) || /^(?:left|right)$/.test(words[1] ?? "");
+  const [x = "center", y = "center"] = turned ? [words[1], words[0]] : words;
+  try {
+    return [
+      readMeasure(SIDES[x] ?? x, viewport.width, 0, "transform-origin"),
+      readMeasure(SIDES[y] ?? y, viewport.height, 0, "transform-origin"),
+    ];
+  } catch {
+    return undefined;
+  }
 }
 
 const badTransform = (where: string, text: string): Error =>

@@ -1,5 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
-import { compose } from "../../geometry/matrix.ts";
+import { compose, identity, type Matrix } from "../../geometry/matrix.ts";
 import { sketch } from "../../geometry/sketch.ts";
 import { clipsOf } from "./clip-path.ts";
 import { follow } from "./follow.ts";
@@ -9,8 +9,8 @@ import { paintElement } from "./paint-element.ts";
 import { called, childElements } from "./parse.ts";
 import { SHAPE_NAMES } from "./shapes.ts";
 import { readShare } from "./style.ts";
-import { readTransform } from "./transform.ts";
-import { insideOf, type Window, windowOf } from "./viewport.ts";
+import { readOrigin, readTransform } from "./transform.ts";
+import { insideOf, viewportOf, type Window, windowOf } from "./viewport.ts";
 
 const GROUPS: ReadonlySet<string> = new Set(["g", "a", "svg", "symbol", "switch"]);
 /** Elements that paint nothing where they stand. */
@@ -46,10 +46,11 @@ export function visit(element: Element, journey: Journey, place: Place): void {
   }
   const marks = opacity < 1 ? ([] as Mark[]) : place.marks;
   if (opacity < 1) place.marks.push({ kind: "veil", alpha: opacity, marks });
-  if (style["transform-origin"] !== "" && style.transform !== "")
-    journey.warn(`${where}: its transform-origin is not read; write its transform as an attribute`);
   const transform = style.transform === "" ? element.getAttribute("transform") : style.transform;
-  const matrix = compose(readTransform(transform, where), place.matrix);
+  const own = about(readTransform(transform, where), style["transform-origin"], place, () =>
+    journey.warn(`${where}: its transform-origin is not read; write its transform without one`),
+  );
+  const matrix = compose(own, place.matrix);
   const trail = place.depth > 1 ? [...place.trail, namesOf(element)] : place.trail;
   let here: Place = { ...place, style, marks, trail, matrix };
   here = { ...here, clips: clipsOf(element, journey, here, where, visit) };
@@ -66,6 +67,15 @@ export function visit(element: Element, journey: Journey, place: Place): void {
     journey.warn(`${where}: a <${name.slice(0, 40)}> is not drawn${INSTEAD[name] ?? ""}`);
     journey.drop(where, "unsupported");
   }
+}
+
+/** A transform about its origin. */
+function about(transform: Matrix, origin: string, { viewport }: Place, unread: () => void): Matrix {
+  if (origin === "" || transform === identity) return transform;
+  const at = readOrigin(origin, viewport ?? viewportOf(100, 100));
+  if (!at) unread();
+  const [x, y] = at ?? [0, 0];
+  return compose(compose([1, 0, 0, 1, -x, -y], transform), [1, 0, 0, 1, x, y]);
 }
 
 function enter(element: Element, journey: Journey, here: Place, where: string): void {

@@ -39,7 +39,11 @@ export function walk(root: Element): Walk {
     budget: budget(),
     byId: (id) => ids.get(id),
     clips: new Map(),
-    style: (element, parent) => styleOf(element, parent, sheet.rules),
+    style: (element, parent) =>
+      styleOf(element, parent, sheet.rules, (name, value) => {
+        const said = `its ${name} "${value.slice(0, 40)}" is no colour that is read`;
+        warnings.add(`${called(element)}: ${said}; what was said before or around it holds`);
+      }),
     count: () => void shapes++,
   };
   visit(root, journey, {

@@ -3,6 +3,7 @@ import type { Path } from "../../geometry/path.ts";
 import type { Drawing } from "../motif.ts";
 import { brush } from "./brush.ts";
 import { type Parts, place } from "./drawing.ts";
+import { checkNumbers, checkOptions } from "./given.ts";
 import { behind } from "./offset.ts";
 import { spline } from "./spline.ts";
 import { stack } from "./stack.ts";
@@ -28,7 +29,7 @@ export interface BouquetOptions {
  * Flowers gathered into a bouquet that is tied at the origin: given from left to right, drawn upright about where their stem
  * ends; every other one stands lower and in front. Stems curve out of the tie and fan out again below it; they make the part
  * `stem`. What lies in front is knocked out of what lies behind.
- * @throws SprigwrightError `bad-shape`: no flowers, or more than 40
+ * @throws SprigwrightError `bad-shape`: no flowers, or more than 40; `unknown-option`, `not-mm`
  */
 export function bouquet<Part extends string>(
   flowers: readonly Drawing<Part>[],
@@ -36,7 +37,9 @@ export function bouquet<Part extends string>(
 ): Parts<Part | "stem"> {
   const n = flowers.length;
   if (n < 1 || n > 40) throw badShape("shapes > bouquet", `${n} flowers, not 1 to 40`);
+  checkOptions("bouquet", options, ["reach", "step", "spread", "tail", "stem", "gap"]);
   const { reach, step = 0.28, spread = 0.24, tail = reach * 0.4, stem = 0.8, gap = 0.6 } = options;
+  checkNumbers("bouquet", { reach, step, spread, tail, stem, gap });
   const set = flowers.map((flower, k) => {
     const u = n === 1 ? 0 : (2 * k) / (n - 1) - 1;
     const turn = (u * spread) / 2;

@@ -4,6 +4,7 @@ import type { Path } from "../../geometry/path.ts";
 import { mmToUm } from "../../units/length.ts";
 import { walk } from "./chain.ts";
 import type { Curve } from "./curve.ts";
+import { checkOptions } from "./given.ts";
 import { measured } from "./measured.ts";
 import { listed, type Paths } from "./offset.ts";
 import { mix, turned } from "./vector.ts";
@@ -38,6 +39,7 @@ export interface BranchOptions {
  * @throws SprigwrightError `bad-shape`: a count that is not a whole number from 1 to 400
  */
 export function branch(along: Curve, options: BranchOptions): Path[] {
+  checkOptions("branch", options, ["leaf", "count", "from", "to", "angle", "arrangement"]);
   const { leaf, count, from = 0.12, to = 0.95, angle = 0.13, arrangement = "alternate" } = options;
   if (!Number.isInteger(count) || count < 1 || count > 400)
     throw badShape("shapes > branch", `${shown(count)} is not a number of places from 1 to 400`);

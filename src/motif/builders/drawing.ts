@@ -3,6 +3,7 @@ import type { Path } from "../../geometry/path.ts";
 import { definitionOf } from "../../params/use.ts";
 import { mmToUm } from "../../units/length.ts";
 import type { Drawing, MotifPiece, MotifTools, MotifUse } from "../motif.ts";
+import { checkNumbers, checkOptions } from "./given.ts";
 import { listed } from "./offset.ts";
 
 /** A drawing part by part, each a list of paths. */
@@ -21,9 +22,14 @@ export interface Spot {
   readonly flip?: boolean;
 }
 
-/** A drawing set somewhere else: flipped, scaled, turned, then moved. */
+/**
+ * A drawing set somewhere else: flipped, scaled, turned, then moved.
+ * @throws SprigwrightError `unknown-option`, `not-mm`
+ */
 export function place<Part extends string>(drawing: Drawing<Part>, spot: Spot): Parts<Part> {
+  checkOptions("place", spot, ["x", "y", "turn", "scale", "flip"]);
   const { x = 0, y = 0, turn = 0, scale = 1, flip = false } = spot;
+  checkNumbers("place", { x, y, turn, scale });
   const matrix = placing(mmToUm(x), mmToUm(y), turn, scale, flip);
   return mapParts(drawing, (paths) => paths.map((path) => transformPath(path, matrix)));
 }

@@ -2,6 +2,7 @@ import { badShape, shown } from "../../errors/catalogue.ts";
 import type { Path } from "../../geometry/path.ts";
 import { pen } from "../../geometry/pen.ts";
 import { toPath } from "./chain.ts";
+import { checkNumbers } from "./given.ts";
 import { softened } from "./spline.ts";
 import { heading } from "./vector.ts";
 
@@ -15,6 +16,7 @@ import { heading } from "./vector.ts";
 export function polygon(sides: number, reach: number, round = 0): Path {
   if (!Number.isInteger(sides) || sides < 3 || sides > 120)
     throw badShape("shapes > polygon", `${shown(sides)} is not a number of sides from 3 to 120`);
+  checkNumbers("polygon", { reach, round });
   const points = Array.from({ length: sides }, (_, k) => heading(k / sides)).flatMap(([x, y]) => [
     x * reach,
     y * reach,

@@ -2,6 +2,7 @@ import { badShape, shown } from "../../errors/catalogue.ts";
 import { compose, type Matrix, placing, transformPath } from "../../geometry/matrix.ts";
 import type { Path } from "../../geometry/path.ts";
 import { mmToUm } from "../../units/length.ts";
+import { checkNumbers, checkOptions } from "./given.ts";
 import { listed, type Paths } from "./offset.ts";
 
 /** How a rosette is turned and where its middle is. */
@@ -20,7 +21,9 @@ export interface RosetteOptions {
  * @throws SprigwrightError `bad-shape`: a count that is not a whole number from 1 to 360
  */
 export function rosette(paths: Paths, count: number, options: RosetteOptions = {}): Path[] {
+  checkOptions("rosette", options, ["about", "turn", "mirror"]);
   const { about = [0, 0], turn = 0, mirror = false } = options;
+  checkNumbers("rosette", { turn, x: about[0], y: about[1] });
   if (!Number.isInteger(count) || count < 1 || count > 360 || (mirror && count % 2 === 1))
     throw badShape("shapes > rosette", `${shown(count)} copies${mirror ? " with every other mirrored" : ""}`);
   const [x, y] = [mmToUm(about[0]), mmToUm(about[1])];

@@ -2,6 +2,7 @@ import { unite } from "../../geometry/boolean.ts";
 import type { Path } from "../../geometry/path.ts";
 import type { Drawing } from "../motif.ts";
 import { mapParts, type Parts } from "./drawing.ts";
+import { checkNumbers } from "./given.ts";
 import { behind } from "./offset.ts";
 
 /**
@@ -13,6 +14,7 @@ export function stack<Part extends string>(
   drawings: readonly Partial<Drawing<Part>>[],
   gap = 0,
 ): Parts<Part> {
+  checkNumbers("stack", { gap });
   const out = {} as Record<Part, Path[]>;
   let cover: Path[] = [];
   for (const drawing of [...drawings].reverse()) {

@@ -109,6 +109,16 @@ describe("a mask", () => {
     expect(areas(body)[0]! / (Math.PI * 200 * 1.00028)).toBeCloseTo(1, 4);
   });
 
+  it("that is black in places leaves those out, as resvg does", () => {
+    const hole = '<circle fill="black" cx="50" cy="50" r="20"/><circle fill="#fff" cx="50" cy="50" r="8"/>';
+    const body = `<mask id="m"><rect fill="#fff" width="100" height="100"/>${hole}</mask>${box(0, 0, 100, 100, 'fill="#c33" mask="url(#m)"')}`;
+    expect((1e4 - areas(body)[0]!) / (Math.PI * (400 - 64) * 1.00028)).toBeCloseTo(1, 4);
+    const ground = '<rect width="100" height="100" fill="#7fa8b8"/>';
+    expect(likeness(svgOf(ground + body, 100), redrawn(svgOf(body, 100), ground, 100))).toBeGreaterThan(44);
+    const none = `<mask id="m"><rect fill="#000" width="100" height="100"/></mask>${box(0, 0, 50, 50, 'mask="url(#m)"')}`;
+    expect(inspectArtwork(svgOf(box(60, 60, 9, 9) + none, 100)).dropped).toMatchObject([{ why: "clipped" }]);
+  });
+
   it("that fades is left out, with what to do instead", () => {
     const body = `<mask id="m"><circle fill="#888" cx="50" cy="50" r="20"/></mask>${box(0, 0, 50, 100, 'mask="url(#m)"')}`;
     expect(areas(body)[0]).toBeCloseTo(5000, 3);

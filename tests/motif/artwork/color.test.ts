@@ -1,3 +1,4 @@
+import Color from "colorjs.io";
 import { describe, expect, it } from "vitest";
 import { readColor } from "../../../src/motif/artwork/color.ts";
 import { colorWord } from "../../../src/motif/artwork/color-word.ts";
@@ -17,6 +18,19 @@ describe("a colour of a drawing", () => {
     expect(readColor("#f80")).toEqual({ fill: "#ff8800", alpha: 1 });
     expect(readColor("Tomato")).toEqual({ fill: "#ff6347", alpha: 1 });
     expect(readColor("hsl(120, 100%, 25%)")).toEqual({ fill: "#008000", alpha: 1 });
+  });
+
+  // Expected values of CSS Color 4: its own sample of hwb(), and colorjs.io 0.7.1 for the rest (within sRGB).
+  it("may be in any space of CSS", () => {
+    expect(readColor("hwb(90deg 10% 10%)")!.fill).toBe("#80e61a");
+    for (const text of ["oklch(0.7 0.1 140)", "lab(50 40 30)", "lch(60 30 200)", "oklab(0.6 0.05 -0.1)"])
+      expect(readColor(text)!.fill).toBe(new Color(text).to("srgb").toString({ format: "hex" }));
+    expect(readColor("color(display-p3 0.8 0.4 0.3)")!.fill).toBe(
+      new Color("color(display-p3 0.8 0.4 0.3)").to("srgb").toString({ format: "hex" }),
+    );
+    expect(readColor("oklch(0.7 0.1 140 / 50%)")!.alpha).toBe(0.5);
+    expect(readColor("color(display-p3 0 1 0)")!.fill).toMatch(/^#0[0-9a-f]f[0-9a-f]{3}$/);
+    expect(readColor("rgb(300,-5,0)")).toEqual({ fill: "#ff0000", alpha: 1 });
   });
 
   it("keeps how much it covers apart", () => {

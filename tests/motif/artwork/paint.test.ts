@@ -42,6 +42,18 @@ describe("a fill", () => {
     ]);
   });
 
+  it("that means nothing is passed over, as CSS has it", () => {
+    expect(fills(rect('fill="red" style="fill:#D9583F;fill:nonsense(1 2 3)"'))).toEqual(["#d9583f"]);
+    expect(fills(rect('fill="red" style="fill:nonsense"'))).toEqual(["#ff0000"]);
+    expect(fills(`<g fill="teal">${rect('fill="nonsense"')}</g>`)).toEqual(["#008080"]);
+    expect(fills(`<style>.a{fill:teal;fill:nonsense}</style>${rect('class="a"')}`)).toEqual(["#008080"]);
+    expect(warnings(`<g fill="teal">${rect('fill="nonsense"')}</g>`)).toEqual([
+      '<rect> on line 1: its fill "nonsense" is no colour that is read; what was said before or around it holds',
+    ]);
+    expect(fills(rect('style="fill:var(--reef, #D9583F)"'))).toEqual(["#d9583f"]);
+    expect(fills(`<g fill="red">${rect('fill="blue" style="fill:unset"')}</g>`)).toEqual(["#ff0000"]);
+  });
+
   it("may be important, which goes before the style of the element", () => {
     const sheet = "<style>.a{fill:#123456!important}.b{fill:#abcdef}</style>";
     expect(fills(`${sheet}${rect('class="b a" style="fill:red"')}`)).toEqual(["#123456"]);

@@ -11,6 +11,7 @@ describe("a file that is no drawing", () => {
     const wrong: [string, string, string][] = [
       ["", "not-svg", "the text is empty"],
       ["harbour", "not-svg", "it is not XML"],
+      ["drawings/buoy.svg", "not-svg", "the name of a file"],
       ["\u0089PNG\r\n", "not-svg", "it is not XML"],
       ["<html><body/></html>", "not-svg", "its root element is <html>"],
       ['<svg xmlns="http://example.org/other"><rect width="9" height="9"/></svg>', "not-svg", "root element"],
@@ -85,14 +86,21 @@ describe("a hostile file", () => {
     expect(code(`<!DOCTYPE svg [${" ".repeat(900_000)}`)).toBe("unsafe-svg");
   });
 
-  it("may name its namespaces by entities of plain text, as some programs do; nothing else is written out", () => {
+  it("may declare names for plain text, as some programs do, which are written out where they are used", () => {
     const type =
       '<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "svg11.dtd" [\n<!ENTITY ns_svg "http://www.w3.org/2000/svg">\n' +
-      '<!ENTITY ns_x "http://example.org/extend">\n]>';
+      "<!ENTITY ns_x \"http://example.org/extend?a='b'\">\n]>";
     const drawing = `<svg xmlns="&ns_svg;" xmlns:x="&ns_x;" viewBox="0 0 9 9">${square}</svg>`;
     expect(Object.keys(readArtwork(type + drawing).roles)).toEqual(["#000000"]);
-    expect(code(type + drawing.replace(square, '<rect id="&ns_x;" width="9" height="9"/>'))).toBe(
-      "malformed-svg",
+    const editing =
+      '<switch><foreignObject requiredExtensions="&ns_x;"/><g id=\'&ns_x;\'><rect width="9" height="9"/></g></switch>';
+    expect(Object.keys(readArtwork(type + drawing.replace(square, editing)).roles)).toEqual(["#000000"]);
+    expect(
+      refusal(() => readArtwork(type + drawing.replace(square, '<rect id="&nbsp;" width="9" height="9"/>'))),
+    ).toMatchObject({ code: "malformed-svg", what: "the file uses &nbsp;, which it does not declare" });
+    const long = `<!DOCTYPE svg [<!ENTITY a "${"a".repeat(200)}">]>`;
+    expect(code(long + svgOf(`<rect id="${"&a;".repeat(30_000)}" width="9" height="9"/>`))).toBe(
+      "artwork-too-large",
     );
     const many = Array.from({ length: 65 }, (_, i) => `<!ENTITY e${i} "x">`).join("");
     expect(code(`<!DOCTYPE svg [${many}]>${svgOf(square)}`)).toBe("unsafe-svg");

@@ -25,6 +25,21 @@ describe("a sheet of motifs", () => {
     expectTypeOf(set).toEqualTypeOf<Readonly<Record<string, MotifUse<string>>>>();
   });
 
+  it("takes the names that an editor shows before those that machines give, in plain letters", () => {
+    const label = 'xmlns:quay="http://example.org/editor" quay:label="Sail Boat"';
+    const sheet = svgOf(
+      `<g id="layer1" ${label}>${pear}</g><g id="Layer_2" data-name="Pêche">${gull}</g><g id="Old_x0020_Buoy">${buoy}</g>${defs}`,
+      40,
+    );
+    expect(Object.keys(artworkSheet(sheet))).toEqual(["sail-boat", "peche", "old-buoy"]);
+  });
+
+  it("is cut by its groups whatever group its paper is in", () => {
+    const paper = '<g id="bg"><rect width="40" height="40" fill="#fff"/></g>';
+    const sheet = svgOf(`${paper}<g id="pear">${pear}</g><g id="gull">${gull}</g>`, 40);
+    expect(Object.keys(artworkSheet(sheet))).toEqual(["pear", "gull"]);
+  });
+
   it("keeps the proportions of its motifs, unless one is told its size", () => {
     const sheet = svgOf(
       `<g id="a"><rect width="20" height="9"/></g><g id="b"><rect x="30" width="5" height="2"/></g>`,

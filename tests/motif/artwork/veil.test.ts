@@ -25,7 +25,7 @@ describe("half transparent paint", () => {
 
   it("leaves no trace of bare ground where something lies below all of it", () => {
     const { warnings, roles } = inspectArtwork(
-      svgOf(`<rect width="32" height="32" fill="#fc0"/>${box("#000", 8, 'opacity=".2"')}`),
+      svgOf(`<rect x="1" width="31" height="32" fill="#fc0"/>${box("#000", 8, 'opacity=".2"')}`),
     );
     expect(warnings).toEqual([]);
     expect(roles.map((role) => role.fill)).toEqual(["#ffcc00", "#cca300"]);

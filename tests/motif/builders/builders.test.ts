@@ -9,6 +9,7 @@ import { areaOf, type Path } from "../../../src/geometry/path.ts";
 import { defineMotif } from "../../../src/motif/define.ts";
 import { tulip } from "../../../src/motif/primitives/index.ts";
 import * as shapes from "../../../src/shapes.ts";
+import { refusal } from "../../given.ts";
 import { areaOfPolygons, crossedArea, drawn, extent, points, polygons } from "../primitives/measure.ts";
 
 const petal = (): Path => shapes.halves({ tip: true, foot: true }, [0, -12, 3, -7, 0, -2]);
@@ -255,6 +256,30 @@ describe("a motif of one's own", () => {
     expect(drawn(posy({ vary: 0.8, variants: 1 }), "a").shapes).not.toEqual(
       drawn(posy({ vary: 0.8, variants: 1 }), "b").shapes,
     );
+  });
+
+  it("is told of options that it does not know, and of lengths that are no numbers of mm", () => {
+    const dot = { petal: shapes.ellipse(0, 0, 4) };
+    const wrong: readonly [() => unknown, string, string][] = [
+      [() => shapes.place(dot, { rotate: 0.2 } as never), "unknown-option", "shapes > place > rotate"],
+      [() => shapes.place(dot, { x: "5mm" } as never), "not-mm", "shapes > place > x"],
+      [() => shapes.stack([dot, dot], { gap: 1 } as never), "not-mm", "shapes > stack > gap"],
+      [() => shapes.outline(dot.petal, "2mm" as never), "not-mm", "shapes > outline > by"],
+      [() => shapes.inset(dot.petal, undefined as never), "not-mm", "shapes > inset > by"],
+      [
+        () => shapes.bouquet([dot], { reach: 10, spraed: 3 } as never),
+        "unknown-option",
+        "shapes > bouquet > spraed",
+      ],
+      [() => shapes.bouquet([dot], {} as never), "not-mm", "shapes > bouquet > reach"],
+      [
+        () => shapes.rosette(dot.petal, 5, { trun: 0.1 } as never),
+        "unknown-option",
+        "shapes > rosette > trun",
+      ],
+      [() => shapes.polygon(5, "4mm" as never), "not-mm", "shapes > polygon > reach"],
+    ];
+    for (const [call, code, where] of wrong) expect(refusal(call)).toMatchObject({ code, where });
   });
 
   it("refuses a bouquet of nothing", () =>

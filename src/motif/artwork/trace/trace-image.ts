@@ -65,10 +65,15 @@ export function tracedUse(given: unknown, options: unknown): TracedUse {
     roles: Object.fromEntries(layers.map(({ group }, i) => [inks[i]!, group.role])),
   });
   const { width, height, notes } = picture;
-  return { use, trace: found, picture: { width, height }, notes: [...notes, ...notesOf(found, picture)] };
+  return {
+    use,
+    trace: found,
+    picture: { width, height },
+    notes: [...notes, ...notesOf(found, picture, setting.wish.paper !== "keep")],
+  };
 }
 
-function notesOf({ factor, sized, analysis }: Trace, picture: Picture): string[] {
+function notesOf({ factor, sized, analysis }: Trace, picture: Picture, wantsPaper: boolean): string[] {
   const notes: string[] = [];
   if (sized === "default")
     notes.push("nothing says how large the picture is: it is 30 mm long; give size, width or dpi");
@@ -76,7 +81,7 @@ function notesOf({ factor, sized, analysis }: Trace, picture: Picture): string[]
   if (sized === "file" && Math.abs(perMm! - perMmDown!) > perMm! / 100)
     notes.push("its pixels are not square by its file; they are taken as square");
   if (factor > 1) notes.push(`the picture was averaged down ${factor} times, to what a motif can use`);
-  if (analysis.palette.paper < 0 && !analysis.palette.inks.some(({ clear }) => clear))
+  if (wantsPaper && analysis.palette.paper < 0 && !analysis.palette.inks.some(({ clear }) => clear))
     notes.push('no paper was recognised: no colour has most of the rim; name it, as in paper: "#ffffff"');
   return notes;
 }

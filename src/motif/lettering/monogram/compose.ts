@@ -8,15 +8,15 @@ import { extentOf } from "../../artwork/extent.ts";
 import { PARTS_PER_EM } from "../outline-data.ts";
 import { type Arrangement, flanked, interlaced, type Spot } from "./arrange.ts";
 import { type Frame, framing } from "./frame.ts";
-import { weave } from "./weave.ts";
+import { leastCrossings, weave } from "./weave.ts";
 
 /** A monogram to compose; lengths in mm. */
 interface Composition {
   readonly letters: readonly string[];
   readonly size: number;
   readonly arrangement: Arrangement;
-  readonly overlap: number;
-  readonly drop: number;
+  readonly overlap: number | undefined;
+  readonly drop: number | undefined;
   readonly gap: number | undefined;
   readonly frame: Frame;
   readonly line: number | undefined;
@@ -57,15 +57,35 @@ function inHeights(letter: string, i: number): Runs {
   return runs;
 }
 
-function spotsOf({ arrangement, overlap, drop }: Composition, outlines: readonly Runs[]): Spot[] {
-  if (arrangement === "interlaced")
-    return interlaced(
-      outlines.map((runs) => extentOf([runs])),
-      overlap,
-      drop,
-    );
-  return flanked(outlines.map(ringsOf));
+function spotsOf(given: Composition, outlines: readonly Runs[]): Spot[] {
+  if (given.arrangement !== "interlaced") return flanked(outlines.map(ringsOf));
+  const boxes = outlines.map((runs) => extentOf([runs]));
+  let best: Spot[] = [];
+  let most = -1;
+  for (const overlap of given.overlap === undefined ? OVERLAPS : [given.overlap])
+    for (const drop of given.drop === undefined ? DROPS : [given.drop]) {
+      const spots = interlaced(boxes, overlap, drop);
+      const crossings = leastCrossings(letterPaths(outlines, spots), TRIED * GAP * 1000);
+      if (crossings >= 2) return spots;
+      if (crossings > most) [best, most] = [spots, crossings];
+    }
+  return best;
 }
+
+/** What is tried where nothing is given, until neighbours cross twice: once, and one only lies on the other. */
+const [OVERLAPS, DROPS] = [
+  [0.45, 0.55, 0.65, 0.75, 0.85, 0.35],
+  [0.3, 0.2, 0.4],
+];
+
+/** Height of capitals at which it is tried (mm). */
+const TRIED = 30;
+
+const letterPaths = (outlines: readonly Runs[], spots: readonly Spot[]): Path[] =>
+  outlines.map((runs, i) => {
+    const { scale, x, y } = spots[i]!;
+    return pathOfRuns(transformRuns(runs, [scale * TRIED, 0, 0, scale * TRIED, x * TRIED, y * TRIED]));
+  });
 
 /** Outlines in heights as polygons in heights, to within a two-thousandth. */
 function ringsOf(runs: Runs): Ring[] {

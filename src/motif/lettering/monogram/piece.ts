@@ -2,7 +2,7 @@ import { badInput, outOfRange } from "../../../errors/catalogue.ts";
 import type { Path } from "../../../geometry/path.ts";
 import { list, optional } from "../../../params/compound.ts";
 import { choice, length, share, text } from "../../../params/kinds.ts";
-import type { LengthParam, NumberParam, Param, ParamsOut } from "../../../params/param.ts";
+import type { LengthParam, Param, ParamsOut } from "../../../params/param.ts";
 import type { Length } from "../../../units/length.ts";
 import type { Drawing, MotifPiece } from "../../motif.ts";
 import { rolesOfParts } from "../piece.ts";
@@ -14,8 +14,8 @@ import type { Frame } from "./frame.ts";
 export const shaping: {
   readonly size: LengthParam;
   readonly arrangement: Param<Arrangement, Arrangement, true>;
-  readonly overlap: NumberParam;
-  readonly drop: NumberParam;
+  readonly overlap: Param<number, number | undefined, true>;
+  readonly drop: Param<number, number | undefined, true>;
   readonly gap: Param<Length, number | undefined, true>;
   readonly frame: Param<Frame, Frame, true>;
   readonly line: Param<Length, number | undefined, true>;
@@ -26,8 +26,8 @@ export const shaping: {
     of: ["interlaced", "flanked"],
     default: "interlaced",
   }),
-  overlap: share({ about: "Interlaced: how far each letter reaches over the one before.", default: 0.45 }),
-  drop: share({ about: "Interlaced: how far the second letter hangs lower.", default: 0.3 }),
+  overlap: optional(share({ about: "Interlaced: how far each letter reaches over the one before." })),
+  drop: optional(share({ about: "Interlaced: how far the second letter hangs lower." })),
   gap: optional(length({ about: "Air beside a letter that goes over another.", min: 0, max: 100 })),
   frame: choice({
     about: "What stands around the letters.",

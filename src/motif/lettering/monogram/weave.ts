@@ -18,17 +18,13 @@ const SLACK = 2 * FINENESS;
  * under is cut back by `gap` µm beside what goes over. Returns the letters with their cuts; they no longer overlap.
  */
 export function weave(letters: readonly Path[], gap: number): Path[] {
-  const rings = letters.map((letter) => uniteRings(flatten(letter, FINENESS)));
-  const grown = rings.map((letter) => growRings(letter, gap, FINENESS));
-  const rims = rings.map(rimmed);
+  const meetings = meetingsOf(letters, gap);
   const cuts: Ring[][] = letters.map(() => []);
   eachPair(letters.length, (i, j) => {
-    const crossings = partsOf(intersectRings(rings[i]!, rings[j]!)).filter((part) => ringArea(part) > TOUCH);
-    // What may be cut at a crossing: all of the one letter that is too near to the other.
-    const near = [intersectRings(grown[j]!, rims[i]!), intersectRings(grown[i]!, rims[j]!)] as const;
+    const { near, groups } = meetings(i, j);
     // Of three, the middle one goes over its neighbours first: cut by both, it could not be read.
     let turn = i;
-    for (const group of together(crossings, near.map(partsOf))) {
+    for (const group of groups) {
       const side = (turn++ % 2) as 0 | 1;
       const under = partsOf(near[side]).filter((part) => group.some((crossing) => meet(crossing, part)));
       cuts[side === 0 ? i : j]!.push(...intersectRings(near[side], under));
@@ -42,6 +38,31 @@ export function weave(letters: readonly Path[], gap: number): Path[] {
     woven[j] = without(woven[j]!, intersectRings(kept, rimmed(flatten(woven[j]!, FINENESS))), gap);
   });
   return woven;
+}
+
+/** How often neighbours cross in places that can be told apart, at the least: below 2 nothing is woven. */
+export function leastCrossings(letters: readonly Path[], gap: number): number {
+  const meetings = meetingsOf(letters, gap);
+  return Math.min(...letters.slice(1).map((_, i) => meetings(i, i + 1).groups.length));
+}
+
+/** Where two letters meet. */
+interface Meetings {
+  /** What of each may be cut at a crossing: all of the one that is too near to the other. */
+  readonly near: readonly [Ring[], Ring[]];
+  /** Crossings, from top to bottom, those that cannot be told apart together. */
+  readonly groups: readonly (readonly Ring[])[];
+}
+
+function meetingsOf(letters: readonly Path[], gap: number): (i: number, j: number) => Meetings {
+  const rings = letters.map((letter) => uniteRings(flatten(letter, FINENESS)));
+  const grown = rings.map((letter) => growRings(letter, gap, FINENESS));
+  const rims = rings.map(rimmed);
+  return (i, j) => {
+    const crossings = partsOf(intersectRings(rings[i]!, rings[j]!)).filter((part) => ringArea(part) > TOUCH);
+    const near = [intersectRings(grown[j]!, rims[i]!), intersectRings(grown[i]!, rims[j]!)] as const;
+    return { near, groups: together(crossings, near.map(partsOf)) };
+  };
 }
 
 /** Cuts reach so far past a letter's edge that no side of theirs lies on it, where Bézier booleans go astray (µm). */
