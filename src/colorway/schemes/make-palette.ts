@@ -1,0 +1,116 @@
+import { badInput, pieceFailed, shown, wrongType } from "../../errors/catalogue.ts";
+import { within } from "../../errors/error.ts";
+import { colorWord } from "../../motif/artwork/color-word.ts";
+import { isRecord, readParams } from "../../params/compound.ts";
+import { unique } from "../../params/kebab.ts";
+import { integer, text } from "../../params/kinds.ts";
+import { definitionOf, isUse } from "../../params/use.ts";
+import { exactMath } from "../../seed/math.ts";
+import { createRandom, type Random } from "../../seed/random.ts";
+import { toInk } from "../ink.ts";
+import { MOST_INKS, type Palette, readPalette } from "../palette.ts";
+import type { SchemeColor, SchemePiece, SchemeUse } from "./scheme.ts";
+
+/** Options of {@link makePalette}. */
+export interface MakeOptions {
+  /** Name of the palette, in kebab-case. */
+  readonly name: string;
+  /** Any text of at most 200 characters: the same seed gives the same palette. */
+  readonly seed: string;
+}
+
+/** Options of {@link makePalettes}. */
+export interface MakeSeveralOptions extends MakeOptions {
+  /** How many, 1 to 100: they are called after the name, `dusk-1`, `dusk-2` … */
+  readonly count: number;
+}
+
+const seed = text({ about: "Fixes every chance in the palette.", max: 200 });
+const name = text({ about: "Name of the palette.", max: 36 });
+const one = { name, seed };
+const several = { ...one, count: integer({ about: "How many palettes.", min: 1, max: 100 }) };
+
+/**
+ * A palette by a scheme. The inks are made in OKLCH and brought into sRGB by lowering chroma (CSS Color 4, 13.2); each is
+ * called by a word for its colour, which you may change by making a `palette` of your own from them.
+ *
+ * @example makePalette(schemes.dusk(), { name: "ferry", seed: "hollin-quay-2" })
+ * @throws SprigwrightError `wrong-type`, `unbound-piece`, `piece-failed`, `bad-scheme`, and what the scheme's options throw
+ */
+export function makePalette(scheme: SchemeUse, options: MakeOptions): Palette {
+  const read = readParams(one, options, "makePalette");
+  return made(pieceOf(scheme, "makePalette"), scheme, read.name, createRandom(read.seed));
+}
+
+/**
+ * Several palettes by a scheme, each from a stream of its own: asking for one more leaves the others as they are.
+ * @throws as makePalette
+ */
+export function makePalettes(scheme: SchemeUse, options: MakeSeveralOptions): readonly Palette[] {
+  const read = readParams(several, options, "makePalettes");
+  const piece = pieceOf(scheme, "makePalettes");
+  const random = createRandom(read.seed);
+  const palettes = Array.from({ length: read.count }, (_, i) =>
+    made(piece, scheme, `${read.name}-${i + 1}`, random.fork(`palette ${i + 1}`)),
+  );
+  return Object.freeze(palettes);
+}
+
+function pieceOf(scheme: unknown, where: string): SchemePiece {
+  const piece = isUse(scheme) ? definitionOf<SchemePiece>(scheme, where) : undefined;
+  if (piece?.kind !== "scheme") throw wrongType(where, scheme, "a scheme, such as schemes.dusk()");
+  return piece;
+}
+
+function made(piece: SchemePiece, { params }: SchemeUse, called: string, random: Random): Palette {
+  return within(piece.name, () => {
+    let colors: readonly SchemeColor[];
+    try {
+      colors = piece.make(params as never, { random: random.fork(piece.name), math: exactMath });
+    } catch (cause) {
+      throw pieceFailed("make", cause);
+    }
+    if (!Array.isArray(colors) || colors.length === 0 || colors.length > MOST_INKS)
+      throw badScheme("make", `it returned ${shown(colors)}`);
+    return readPalette({ name: called, inks: inksOf(colors) }, "make");
+  });
+}
+
+/** Inks by name. One that comes out as another did is made a little darker, or, at black, lighter, until it does not. */
+function inksOf(colors: readonly SchemeColor[]): Record<string, string> {
+  const inks: Record<string, string> = {};
+  const names = new Set<string>();
+  const taken = new Set<string>();
+  for (const [i, color] of colors.entries()) {
+    const { name: own, lightness, chroma, hue } = checked(color, `make[${i}]`);
+    let ink = "";
+    for (let n = 0; n <= 2 * MOST_INKS; n++) {
+      const shift = n <= MOST_INKS ? -0.004 * n : 0.004 * (n - MOST_INKS);
+      const l = Math.min(1, Math.max(0, lightness + shift));
+      ink = toInk({ mode: "oklch", l, c: chroma, h: hue * 360 });
+      if (!taken.has(ink)) break;
+    }
+    taken.add(ink);
+    inks[unique(own ?? colorWord(ink), names)] = ink;
+  }
+  return inks;
+}
+
+function checked(color: unknown, where: string): SchemeColor {
+  if (!isRecord(color)) throw badScheme(where, `it is ${shown(color)}`);
+  const { lightness, chroma, hue } = color;
+  const sound = [lightness, chroma, hue].every(
+    (value) => typeof value === "number" && Number.isFinite(value),
+  );
+  if (!sound || (lightness as number) < 0 || (lightness as number) > 1 || (chroma as number) < 0)
+    throw badScheme(where, `it is { ${String(lightness)}, ${String(chroma)}, ${String(hue)} }`);
+  return color as unknown as SchemeColor;
+}
+
+const badScheme = (where: string, what: string): Error =>
+  badInput(
+    "bad-scheme",
+    where,
+    what,
+    `return 1 to ${MOST_INKS} colours { lightness, chroma, hue } in OKLCH, hue in turns`,
+  );

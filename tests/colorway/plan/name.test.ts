@@ -1,0 +1,25 @@
+import { expect, it } from "vitest";
+import { colorwayNames } from "../../../src/colorway/plan/name.ts";
+
+it("names say the palette, the ground and the ink that is seen most, and more only where two are alike", () => {
+  expect(
+    colorwayNames([
+      ["quay", "chalk", "coral", "kelp", "butter"],
+      ["quay", "chalk", "coral", "sage", "butter"],
+      ["quay", "ink", "coral", "kelp", "butter"],
+      ["loft", "chalk", "coral", "kelp", "butter"],
+    ]),
+  ).toEqual(["quay-chalk-coral-kelp", "quay-chalk-coral-sage", "quay-ink-coral", "loft-chalk-coral"]);
+});
+
+it("names stay short enough for files, and tell colorways apart all the same", () => {
+  const long = "morning-".repeat(7).slice(0, 55);
+  const names = colorwayNames([
+    [long, "chalk", "coral"],
+    [long, "ink", "coral"],
+    ["a-b", "c", "d"],
+    ["a", "b-c", "d"],
+  ]);
+  expect(new Set(names).size).toBe(4);
+  for (const name of names) expect(name).toMatch(/^[a-z0-9][a-z0-9-]{0,59}$/);
+});
