@@ -18,6 +18,9 @@ const doors = {
   index: "src/index.ts",
   artwork: "src/artwork.ts",
   lettering: "src/lettering.ts",
+  print: "src/print.ts",
+  proof: "src/proof.ts",
+  sheets: "src/sheets.ts",
   node: "src/node.ts",
 };
 

@@ -10,6 +10,8 @@ const alias = [
   door("sprigwright", "src/index.ts"),
   door("sprigwright/artwork", "src/artwork.ts"),
   door("sprigwright/lettering", "src/lettering.ts"),
+  door("sprigwright/print", "src/print.ts"),
+  door("sprigwright/proof", "src/proof.ts"),
   door("sprigwright/node", "src/node.ts"),
 ];
 

@@ -1,4 +1,6 @@
 // The door for imported drawings: sprigwright/artwork.
+export { type ArtworkPaletteOptions, paletteFromArtwork } from "./colorway/pulled/palette-from-artwork.ts";
+export { type ImagePaletteOptions, paletteFromImage } from "./colorway/pulled/palette-from-image.ts";
 export { artwork } from "./motif/artwork/artwork.ts";
 export {
   type ArtworkFill,

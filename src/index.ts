@@ -4,9 +4,36 @@ export { type CheckDefinition, type CheckPiece, defineCheck, type Inspected } fr
 export type { Finding, Report } from "./check/finding.ts";
 export { type InspectOptions, inspect, type Surface } from "./check/inspect.ts";
 export { sayFinding } from "./check/wording.ts";
+export { type CarryOptions, carryPalette } from "./colorway/carry-palette.ts";
 export type { Colorway } from "./colorway/colorway.ts";
 export { colorwayFor } from "./colorway/colorway-for.ts";
 export { contrast } from "./colorway/contrast.ts";
+export { readCssColors } from "./colorway/css/read-css-colors.ts";
+export { toCssColors } from "./colorway/css/to-css-colors.ts";
+export { deltaE } from "./colorway/delta-e.ts";
+export type { ForeignOptions } from "./colorway/foreign.ts";
+export { type Gamut, gamutOf } from "./colorway/gamut.ts";
+export { type Palette, type PaletteInput, palette } from "./colorway/palette.ts";
+export { readPaletteJson, toPaletteJson } from "./colorway/palette-json.ts";
+export { colorways, type PlannedColorway } from "./colorway/plan/colorways.ts";
+export type { Terms } from "./colorway/plan/judge.ts";
+export type { ColorwaysOptions } from "./colorway/plan/options.ts";
+export { type Rating, rateColorway, type WeakestEdge, type Why } from "./colorway/plan/rating.ts";
+export { sayRating } from "./colorway/plan/say.ts";
+export { defineScheme, type SchemeDefinition, type SchemeFactory } from "./colorway/schemes/define.ts";
+export * as schemes from "./colorway/schemes/index.ts";
+export {
+  type MakeOptions,
+  type MakeSeveralOptions,
+  makePalette,
+  makePalettes,
+} from "./colorway/schemes/make-palette.ts";
+export type { SchemeColor, SchemePiece, SchemeTools, SchemeUse } from "./colorway/schemes/scheme.ts";
+export { readTokens } from "./colorway/tokens/read-tokens.ts";
+export { toTokens } from "./colorway/tokens/to-tokens.ts";
+export { type Deficiency, type DeficiencyOptions, deficiencyView } from "./colorway/views/deficiency-view.ts";
+export { greyView } from "./colorway/views/grey-view.ts";
+export type { Inked } from "./colorway/views/recolored.ts";
 export { type ErrorParts, SprigwrightError } from "./errors/error.ts";
 export type { Arrangement, Border, Lattice, Size, Vector } from "./geometry/lattice.ts";
 export { type Matrix, movePath, placing, transformPath } from "./geometry/matrix.ts";
@@ -80,15 +107,22 @@ export {
   wave,
   whelk,
 } from "./motif/primitives/index.ts";
-export { type Raster, type RasterizeOptions, rasterize } from "./output/png/rasterize.ts";
+export type { Cut } from "./output/cut.ts";
+export type { KeptRecipe } from "./output/kept-recipe.ts";
+export { type ColorType, type Raster, type RasterizeOptions, rasterize } from "./output/png/rasterize.ts";
+export { recipeInPng } from "./output/png/recipe-in-png.ts";
+export { recipeInSvg } from "./output/svg/recipe-in-svg.ts";
 export { type DiagramOptions, repeatDiagram } from "./output/svg/repeat-diagram.ts";
-export { toSvg } from "./output/svg/to-svg.ts";
+export { type Layering, type SvgOptions, toSvg } from "./output/svg/to-svg.ts";
+export type { About } from "./output/xmp.ts";
 export * as param from "./param.ts";
 export type { JsonSchema, Param, ParamSpec, ParamsIn, ParamsOut } from "./params/param.ts";
 export type { PieceInfo, PieceKind, Use } from "./params/use.ts";
 export { definePattern, type Inks, type Pattern, type PatternInput } from "./pattern/pattern.ts";
+export { withColorways } from "./pattern/with-colorways.ts";
 export { createKit, type Kit, type KitDescription, type PieceDescription } from "./plugin/kit.ts";
 export { definePlugin, type Piece, type Plugin, type PluginInput } from "./plugin/plugin.ts";
+export type { BareUnit } from "./repeat/bare-unit.ts";
 export { border } from "./repeat/border.ts";
 export { brick } from "./repeat/brick.ts";
 export { defineRepeat, type RepeatDefinition, type RepeatFactory } from "./repeat/define.ts";
@@ -106,7 +140,7 @@ export { type PlaneGroupName, planeGroup } from "./repeat/plane-group.ts";
 export type { RepeatPiece, RepeatUse } from "./repeat/repeat.ts";
 export { skew } from "./repeat/skew.ts";
 export { straight } from "./repeat/straight.ts";
-export { type BareUnit, type StraightEquivalent, straightEquivalent } from "./repeat/straight-equivalent.ts";
+export { type StraightEquivalent, straightEquivalent } from "./repeat/straight-equivalent.ts";
 export { turnover } from "./repeat/turnover.ts";
 export { unitOutline } from "./repeat/unit-outline.ts";
 export type { Move } from "./repeat/vector.ts";
@@ -114,6 +148,7 @@ export type { ExactMath } from "./seed/math.ts";
 export type { Random } from "./seed/random.ts";
 export * as shapes from "./shapes.ts";
 export { buildTile } from "./tile/build.ts";
+export { measureRoles, type RoleEdge, type RoleFigures } from "./tile/figures/role-figures.ts";
 export { type Hold, holdsOf } from "./tile/holds.ts";
 export { type Recipe, recipeOf, type TilePlan } from "./tile/recipe.ts";
 export { scaleTile } from "./tile/scale.ts";

@@ -36,6 +36,46 @@ export function fewerShades(png, apart) {
   return Buffer.concat([png.subarray(0, 8), ...written]);
 }
 
+/**
+ * Pixels (red, green, blue, alpha …) as an indexed PNG: colours that differ by less than `apart` of 255 in every channel become
+ * the most frequent of them, and all beyond 256 the nearest of those that are kept.
+ */
+export function indexedPng({ width, height, data }, apart) {
+  const counts = new Map();
+  for (let i = 0; i < data.length; i += 4) {
+    const colour = (data[i] << 16) | (data[i + 1] << 8) | data[i + 2];
+    counts.set(colour, (counts.get(colour) ?? 0) + 1);
+  }
+  const parts = (colour) => [colour >> 16, (colour >> 8) & 255, colour & 255];
+  const off = (p, q) => Math.max(...p.map((value, c) => Math.abs(value - q[c])));
+  const kept = [];
+  const to = new Map();
+  for (const [colour] of [...counts].sort((p, q) => q[1] - p[1] || p[0] - q[0])) {
+    const mine = parts(colour);
+    const distances = kept.map((other) => off(mine, other));
+    const nearest = distances.indexOf(Math.min(...distances));
+    const isNear = nearest >= 0 && (distances[nearest] < apart || kept.length === 256);
+    to.set(colour, isNear ? nearest : kept.push(mine) - 1);
+  }
+  const rows = Buffer.alloc((width + 1) * height);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const i = (y * width + x) * 4;
+      rows[y * (width + 1) + x + 1] = to.get((data[i] << 16) | (data[i + 1] << 8) | data[i + 2]);
+    }
+  const head = Buffer.alloc(13);
+  head.writeUInt32BE(width, 0);
+  head.writeUInt32BE(height, 4);
+  head.set([8, 3], 8);
+  return Buffer.concat([
+    Buffer.from([137, 80, 78, 71, 13, 10, 26, 10]),
+    chunk("IHDR", head),
+    chunk("PLTE", Buffer.from(kept.flat())),
+    chunk("IDAT", deflateSync(rows, { level: 9, memLevel: 9 })),
+    chunk("IEND", Buffer.alloc(0)),
+  ]);
+}
+
 function chunksOf(png) {
   const chunks = [];
   for (let at = 8; at < png.length; ) {

@@ -37,7 +37,7 @@ for (const pattern of await patternsOf(page, sprigwright)) {
   if (!shown || (only.length > 0 && !only.includes(name))) continue;
   const tile = await buildTile(pattern);
   const { across, down, pixels } = view(name, tile.block);
-  const raster = await rasterize(tile, { width: pixels, repeats: { across, down } });
+  const raster = await rasterize(tile, { width: pixels, cut: { across, down } });
   const png = fewerShades(Buffer.from(raster.png(pattern.colorways.cloth)), APART);
   writeFileSync(`${out}/${name}.png`, png);
   const found = inspect(tile).findings.filter(({ rule }) => rule !== "whole-pixels");

@@ -143,7 +143,7 @@ const posy = defineMotif({
   parts: ["stem", "leaf", "petal", "centre"],
   draw: ({ reach }, tools) => {
     const petal = shapes.halves({ tip: true }, [0, -9.6, 3.4, -6.8, 2.2, -2.8, 0, -2.2]);
-    const daisy = { petal: shapes.rosette(petal, 7), centre: shapes.ellipse(0, 0, 2.3) };
+    const daisy = { petal: shapes.rosette(petal, 7), centre: shapes.ellipse(0, 0, 2.7) };
     const star = () => shapes.place(daisy, { scale: tools.stray(1, 0.2), turn: tools.stray(0.03, 1) });
     const twig = shapes.curve([0, 14, 1.6, 2, 0.4, -8, 2, -16]);
     const leaf = ({ share }) => shapes.halves({ tip: true, foot: true }, [0, 3 * share - 8.4, 2.2, -4.2, 0, 0]);
@@ -204,16 +204,21 @@ ${Object.entries(families)
 \`defineMotif\` makes a motif from code, and \`pen\` draws any outline. What the motifs above are built with stands ready under
 \`shapes\`; everything is in millimetres, y downwards, and comes out the same in every JavaScript engine.
 
-| | |
-| --- | --- |
-| \`ellipse\`, \`polygon\` | what their names say; polygons with round corners too |
-| \`blob\`, \`contour\`, \`halves\` | shapes from a few points, with curves laid through them: closed and smooth; with corners; from the right half, mirrored |
-| \`curve\`, \`brush\` | an open curve, and the stroke of a brush along it: any widths, never thinner than you say |
-| \`outline\`, \`inset\` | grown or shrunk by so many mm, outer corners round |
-| \`behind\`, \`within\` | what does not lie under something in front, with a gap if you like; what lies on something |
-| \`rosette\`, \`branch\` | copies around a middle; leaves along a curve |
-| \`place\`, \`drawingOf\` | a drawing set elsewhere; what another motif draws |
-| \`stack\`, \`bouquet\` | drawings over each other, and flowers tied together, each knocked out around those in front |
+| | | |
+| --- | --- | --- |
+| \`ellipse\`, \`polygon\` | what their names say; polygons with round corners too | \`ellipse(x, y, rx, ry = rx)\`, \`polygon(sides, reach, round = 0)\` |
+| \`blob\`, \`contour\`, \`halves\` | shapes from a few points, with curves laid through them: closed and smooth; with corners; from the right half, mirrored | \`blob([x, y, x, y, …])\`, \`contour([x, y, …], [x, y, …], …)\`, \`halves({ tip, foot }, [0, y, …, 0, y])\` |
+| \`curve\`, \`brush\` | an open curve, and the stroke of a brush along it: any widths, never thinner than you say | \`curve([x, y, …])\`, \`brush(curve, width or [widths], least = 0.52)\` |
+| \`outline\`, \`inset\` | grown or shrunk by so many mm, outer corners round | \`outline(paths, by)\`, \`inset(paths, by)\` |
+| \`behind\`, \`within\` | what does not lie under something in front, with a gap if you like; what lies on something | \`behind(back, front, gap = 0)\`, \`within(paths, mask)\` |
+| \`rosette\`, \`branch\` | copies around a middle; leaves along a curve | \`rosette(paths, count, { about, turn, mirror })\`, \`branch(curve, { leaf, count, from, to, angle, arrangement })\` |
+| \`place\`, \`drawingOf\` | a drawing set elsewhere; what another motif draws | \`place(drawing, { x, y, turn, scale, flip })\`, \`drawingOf(use, tools)\` |
+| \`stack\`, \`bouquet\` | drawings over each other, and flowers tied together, each knocked out around those in front | \`stack([back, …, front], gap = 0)\`, \`bouquet(flowers, { reach, step, spread, tail, stem, gap })\` |
+
+All numbers are plain millimetres, turns or shares: texts such as \`"2mm"\` and options that are not known are refused. A drawing
+is an object of paths by part, such as \`{ petal, centre }\`. A pen goes from point to point:
+\`pen().moveTo(0, -6).lineTo(5, 3).curveTo(5, 6, -5, 6, -5, 3).path()\`, two controls and an end to each curve, closed by itself.
+To see a motif alone, put it on a tile with \`placeAt({ places: [{ motif, x: 25, y: 25 }] })\`.
 
 \`\`\`js
 ${example}

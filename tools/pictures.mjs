@@ -19,15 +19,19 @@ async function cloth(tile, colorway, { width, height, across }) {
   return picture;
 }
 
-/** Pictures side by side on white, `gutter` pixels apart. */
-function strip(pictures, gutter) {
-  const width = pictures.reduce((sum, p) => sum + p.width, 0) + gutter * (pictures.length - 1);
-  const sheet = new PNG({ width, height: pictures[0].height, fill: true });
+/** Pictures of one size on white, so many side by side, `gutter` pixels apart. */
+function grid(pictures, across, gutter) {
+  const [{ width, height }] = pictures;
+  const down = Math.ceil(pictures.length / across);
+  const sheet = new PNG({
+    width: across * (width + gutter) - gutter,
+    height: down * (height + gutter) - gutter,
+    fill: true,
+  });
   sheet.data.fill(255);
-  let x = 0;
-  for (const picture of pictures) {
-    PNG.bitblt(picture, sheet, 0, 0, picture.width, picture.height, x, 0);
-    x += picture.width + gutter;
+  for (const [i, picture] of pictures.entries()) {
+    const [x, y] = [(i % across) * (width + gutter), Math.floor(i / across) * (height + gutter)];
+    PNG.bitblt(picture, sheet, 0, 0, width, height, x, y);
   }
   return sheet;
 }
@@ -41,12 +45,16 @@ for (const { name, across, height, swatch } of [
   { name: "harbour-fleet", across: 2, height: 720, swatch: 0.8 },
   { name: "tide-scallops", across: 8, height: 480, swatch: 4 },
   { name: "orchard-rows", across: 2, height: 560, swatch: 0.8 },
+  { name: "quay-garden", across: 1.25, height: 480, swatch: 0.8 },
 ]) {
   const [pattern] = await loadPatterns(`examples/${name}.ts`);
   const tile = await buildTile(pattern);
   const colorways = Object.values(pattern.colorways);
   write(name, await cloth(tile, colorways[0], { width: 1200, height, across }));
-  const width = Math.floor((1200 - 12 * (colorways.length - 1)) / colorways.length);
-  const swatches = colorways.map((c) => cloth(tile, c, { width, height: 260, across: swatch * 0.6 }));
-  write(`${name}-colorways`, strip(await Promise.all(swatches), 12));
+  const row = Math.min(6, colorways.length);
+  const width = Math.floor((1200 - 12 * (row - 1)) / row);
+  const swatches = colorways.map((c) =>
+    cloth(tile, c, { width, height: colorways.length > row ? 190 : 260, across: swatch * 0.6 }),
+  );
+  write(`${name}-colorways`, grid(await Promise.all(swatches), row, 12));
 }

@@ -3,7 +3,7 @@ import { isRecord } from "./compound.ts";
 import type { ParamSpec } from "./param.ts";
 
 /** The kinds of pieces that can be swapped. */
-export type PieceKind = "motif" | "layout" | "repeat" | "check";
+export type PieceKind = "motif" | "layout" | "repeat" | "scheme" | "check";
 
 /** What every piece says about itself, whatever its kind. */
 export interface PieceInfo<S extends ParamSpec = ParamSpec> {

@@ -1,4 +1,5 @@
 import { builtInChecks } from "../check/inspect.ts";
+import * as schemes from "../colorway/schemes/index.ts";
 import { adjusted } from "../layout/adjusted.ts";
 import { layered } from "../layout/layered.ts";
 import { placeAt } from "../layout/place-at.ts";
@@ -31,6 +32,7 @@ export const builtIn = (): Plugin =>
       ...[toss, set, placeAt, layered, adjusted],
       ...[straight, halfDrop, halfBrick, drop, brick, mirror, turnover],
       ...[diamond, ogee, hexagonal, skew, planeGroup, border],
+      ...Object.values(schemes),
       ...builtInChecks,
     ],
   });

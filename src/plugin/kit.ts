@@ -1,4 +1,7 @@
+import type { Palette } from "../colorway/palette.ts";
+import { type MakeOptions, makePalette } from "../colorway/schemes/make-palette.ts";
 import { badInput, unknownName, wrongType } from "../errors/catalogue.ts";
+import { type Bounds, checkBounds } from "../params/bounds.ts";
 import { isRecord, schemaOf } from "../params/compound.ts";
 import type { JsonSchema } from "../params/param.ts";
 import type { PieceKind } from "../params/use.ts";
@@ -7,7 +10,6 @@ import { buildTile } from "../tile/build.ts";
 import type { Watch } from "../tile/steps.ts";
 import type { Tile } from "../tile/tile.ts";
 import { VERSION } from "../tile/version.ts";
-import { checkBounds } from "./bounds.ts";
 import { builtIn } from "./built-in.ts";
 import { definePlugin, type Piece, type Plugin } from "./plugin.ts";
 import { revive, reviveAs } from "./revive.ts";
@@ -41,9 +43,22 @@ export interface Kit {
   read(recipe: unknown): Pattern;
   /** The tile of a recipe: the same digest as that of the script it was written from. */
   build(recipe: unknown, watch?: Watch): Promise<Tile>;
+  /**
+   * A palette by one of the kit's schemes, named as `describe` lists it: `{ use: "sprigwright/dusk", params: {} }`.
+   * @throws SprigwrightError `unknown-piece`, `wrong-kind`, and what {@link makePalette} throws
+   */
+  palette(scheme: unknown, options: MakeOptions): Palette;
 }
 
 const KEYS = ["sprigwright", "name", "subject", "seed", "repeat", "layout", "roles", "scale", "colorways"];
+/** Far above any real recipe. */
+const BOUNDS: Bounds = {
+  what: "recipe",
+  deepest: 32,
+  mostValues: 500_000,
+  mostText: 16_000_000,
+  fix: "give a recipe that recipeOf wrote",
+};
 const SCHEMA = "https://json-schema.org/draft/2020-12/schema";
 
 /**
@@ -62,6 +77,10 @@ export function createKit(options: { readonly plugins?: readonly Plugin[] } = {}
     }),
     read,
     build: async (recipe: unknown, watch: Watch = {}) => buildTile(read(recipe), watch),
+    palette(scheme: unknown, options: MakeOptions) {
+      checkBounds(scheme, { ...BOUNDS, what: "scheme", fix: "give { use, params }" });
+      return makePalette(reviveAs("scheme", scheme, pieces, "scheme"), options);
+    },
   });
 }
 
@@ -86,7 +105,7 @@ function describePiece(piece: Piece): PieceDescription {
 }
 
 function readRecipe(recipe: unknown, pieces: ReadonlyMap<string, Piece>): Pattern {
-  checkBounds(recipe);
+  checkBounds(recipe, BOUNDS);
   if (!isRecord(recipe)) throw wrongType("recipe", recipe, "a recipe: the object that recipeOf returned");
   for (const key of Object.keys(recipe))
     if (!KEYS.includes(key)) throw unknownName(`recipe > ${key}`, "key", key, KEYS);

@@ -1,4 +1,5 @@
 import type { CheckPiece } from "../check/check.ts";
+import type { SchemePiece } from "../colorway/schemes/scheme.ts";
 import { badInput, wrongType } from "../errors/catalogue.ts";
 import type { LayoutPiece } from "../layout/layout.ts";
 import type { MotifPiece } from "../motif/motif.ts";
@@ -8,7 +9,7 @@ import { VERSION } from "../tile/version.ts";
 import { fits, isVersion } from "./version.ts";
 
 /** Any piece that a plugin can bring. */
-export type Piece = MotifPiece | LayoutPiece | RepeatPiece | CheckPiece;
+export type Piece = MotifPiece | LayoutPiece | RepeatPiece | SchemePiece | CheckPiece;
 
 /** A set of pieces under one name. */
 export interface Plugin {
@@ -31,6 +32,7 @@ const WORK: Readonly<Record<string, string>> = {
   motif: "draw",
   layout: "place",
   repeat: "arrange",
+  scheme: "make",
   check: "look",
 };
 
@@ -71,7 +73,7 @@ export function definePlugin(input: PluginInput): Plugin {
       throw wrong(
         where,
         "it is not a piece",
-        "make it with defineMotif, defineLayout, defineRepeat or defineCheck",
+        "make it with defineMotif, defineLayout, defineRepeat, defineScheme or defineCheck",
       );
     if (piece.name.slice(0, name.length + 1) !== `${name}/` || !NAME.test(piece.name.slice(name.length + 1)))
       throw wrong(where, `its name is "${piece.name}"`, `call it "${name}/" and a word in kebab-case`);

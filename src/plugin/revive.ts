@@ -1,3 +1,4 @@
+import { useScheme } from "../colorway/schemes/define.ts";
 import { badInput, unknownName, wrongType } from "../errors/catalogue.ts";
 import { within } from "../errors/error.ts";
 import { useLayout } from "../layout/define.ts";
@@ -51,6 +52,8 @@ function reviveUse(value: Use, pieces: ReadonlyMap<string, Piece>, where: string
         return useLayout(piece, params);
       case "repeat":
         return useRepeat(piece, params);
+      case "scheme":
+        return useScheme(piece, params);
       default:
         throw badInput(
           "wrong-kind",

@@ -1,7 +1,7 @@
 import { pieceFailed, unknownName, wrongType } from "../errors/catalogue.ts";
 import { SprigwrightError, within } from "../errors/error.ts";
 import type { Arrangement } from "../geometry/lattice.ts";
-import type { DrawnMotif, LayoutPiece, LayoutTools } from "../layout/layout.ts";
+import type { DrawnMotif, LayoutPiece, LayoutTools, LayoutUse } from "../layout/layout.ts";
 import { shortName } from "../motif/define.ts";
 import { drawMotif } from "../motif/draw.ts";
 import type { Motif, MotifPiece, MotifUse } from "../motif/motif.ts";
@@ -27,7 +27,10 @@ import type { Tile } from "./tile.ts";
  *
  * @throws SprigwrightError that names the pattern and the piece; the signal's reason when called off
  */
-export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<Tile> {
+export async function buildTile<R extends string = string>(
+  pattern: TilePlan & { readonly layout: LayoutUse<R> },
+  watch: Watch = {},
+): Promise<Tile<R>> {
   if (!isRecord(pattern) || typeof pattern.seed !== "string")
     throw wrongType("buildTile > pattern", pattern, "a pattern: what definePattern or kit.read gives");
   const random = createRandom(pattern.seed);
@@ -55,7 +58,10 @@ export async function buildTile(pattern: TilePlan, watch: Watch = {}): Promise<T
   checkBorder(placements, motifs, arrangement, pattern.name);
   watch.onProgress?.(1);
   const laid = { motifs, placements, gap, arrangement, recipe: recipeOf(pattern) };
-  return finishTile(pattern.scale === undefined ? laid : scaled(laid, pattern.scale, pattern.name));
+  // That every layer's role is one of the pattern's was checked above.
+  return finishTile(
+    pattern.scale === undefined ? laid : scaled(laid, pattern.scale, pattern.name),
+  ) as Tile<R>;
 }
 
 /** Draws each motif once, however often it is asked for; every motif has a random stream of its own. */

@@ -22,7 +22,7 @@ export const SCALES = { min: 0.05, max: 20 } as const;
  * @throws SprigwrightError `number-range` outside 0.05 to 20; `inexact-scale` with the nearest exact factors;
  * `scaled-before` for a tile that was scaled already, since its motifs were rounded: scale the one it came from
  */
-export function scaleTile(tile: Tile, factor: number): Tile {
+export function scaleTile<R extends string>(tile: Tile<R>, factor: number): Tile<R> {
   const where = `${tile.name} > scale`;
   checkScale(factor, where);
   if (factor === 1) return tile;
@@ -34,7 +34,8 @@ export function scaleTile(tile: Tile, factor: number): Tile {
       `this tile was scaled by ${before} already`,
       `scale the tile that it came from, by ${Number((before * factor).toPrecision(12))}`,
     );
-  return finishTile(scaled({ ...tile, recipe: { ...tile.recipe, scale: factor } }, factor, tile.name));
+  const laid = scaled({ ...tile, recipe: { ...tile.recipe, scale: factor } }, factor, tile.name);
+  return finishTile(laid) as Tile<R>;
 }
 
 /** Refuses what is no factor. @throws SprigwrightError `wrong-type`, `number-range` */

@@ -10,8 +10,8 @@ import type { Recipe } from "./recipe.ts";
  * Every shape is there once; one that crosses an edge of the block goes on at the opposite edge, so whoever
  * draws the layer adds the copies that reach in (see `copiesInBlock`).
  */
-export interface Layer {
-  readonly role: string;
+export interface Layer<R extends string = string> {
+  readonly role: R;
   /** Whole µm; the upper left corner of each shape's box lies within the block. */
   readonly path: Path;
 }
@@ -60,8 +60,11 @@ export interface Figures {
   readonly balance: Readonly<Record<string, { readonly variation: number; readonly chance: number }>>;
 }
 
-/** A finished repeat without colour: built once, then coloured as often as wanted. Frozen plain data. */
-export interface Tile {
+/**
+ * A finished repeat without colour: built once, then coloured as often as wanted. Frozen plain data.
+ * `R` is every role that its motifs fill, the ground left out.
+ */
+export interface Tile<R extends string = string> {
   readonly name: string;
   /** The smallest upright rectangle that repeats straight (µm). */
   readonly block: Size;
@@ -76,7 +79,7 @@ export interface Tile {
    */
   readonly gap?: number;
   /** Back to front, the ground (which fills the block) left out. */
-  readonly layers: readonly Layer[];
+  readonly layers: readonly Layer<R>[];
   readonly figures: Figures;
   readonly recipe: Recipe;
   /** SHA-256 of the block and the layers in a canonical form, in hexadecimal. */

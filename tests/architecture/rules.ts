@@ -134,14 +134,18 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   paper: /^geometry\//,
   "clipper2-ts": /^geometry\//,
   seedrandom: /^seed\//,
-  "@noble/hashes": /^tile\//,
+  "@noble/hashes": /^tile\/|^output\/pdf\//,
   culori: /^colorway\/|^motif\/artwork\//,
   fflate: /^output\/|^motif\/lettering\/|^motif\/artwork\/trace\/png\//,
   "fast-png": /^motif\/artwork\/trace\/png\//,
   "@xmldom/xmldom": /^motif\/artwork\//,
   "svg-pathdata": /^geometry\//,
+  "lcms-wasm": /^colorway\/proof\//,
   "opentype.js": /^motif\/lettering\//,
+  "@cantoo/pdf-lib": /^output\/pdf\//,
+  sharp: /^node\/tiff\//,
   jiti: /^node\//,
+  tinypool: /^node\//,
 };
 
 /** Each package is known to the one folder that needs it. */

@@ -5,7 +5,7 @@ import { rmSync } from "node:fs";
 import { build } from "esbuild";
 
 const [only] = process.argv.slice(2);
-for (const name of ["raster", "packing"].filter((bench) => !only || bench === only)) {
+for (const name of ["raster", "packing", "colorways"].filter((bench) => !only || bench === only)) {
   const outfile = `tests/bench/.${name}.mjs`;
   try {
     await build({

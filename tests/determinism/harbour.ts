@@ -7,10 +7,12 @@ import {
   berry,
   blossom,
   buildTile,
+  colorways,
   definePattern,
   halfDrop,
   layered,
   leaf,
+  palette,
   planeGroup,
   rasterize,
   recipeOf,
@@ -21,6 +23,7 @@ import {
   toss,
 } from "../../src/index.ts";
 import { crc32 } from "../../src/output/png/chunks.ts";
+import { printed } from "./print-files.ts";
 
 const boat = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">
   <path fill="#ff822d" d="M15 2c8 5 12 12 12 18H15z"/><path fill="#433b6b" d="M3 22h26a9 8 12 01-9 8H11q-6 0-8-8z"/>
@@ -87,6 +90,17 @@ const pushed = [
   }),
 ];
 
+const quay = palette({
+  name: "quay",
+  gamut: "map",
+  inks: Object.fromEntries(
+    Array.from({ length: 6 }, (_, i) => [
+      `ink-${i}`,
+      `oklch(${0.25 + i * 0.12} ${0.04 + i * 0.02} ${i * 83})`,
+    ]),
+  ),
+});
+
 /** Everything that must not differ, as one line of text. */
 export async function answer(): Promise<string> {
   const tile = await buildTile(pattern);
@@ -95,15 +109,18 @@ export async function answer(): Promise<string> {
   const bytes = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0) & 255);
   const png = raster.png(colorway);
   const others = [];
-  for (const other of pushed) others.push((await buildTile(other)).digest);
+  for (const other of pushed) others.push(await buildTile(other));
+  const planned = colorways(others[0]!, { palettes: [quay], count: 5, minContrast: 1 });
   const words = [
-    `digests ${others.join(" ")}`,
+    `digests ${others.map((other) => other.digest).join(" ")}`,
     `digest ${tile.digest}`,
     `placements ${tile.placements.length}`,
     `figures ${JSON.stringify(tile.figures)}`,
     `png ${png.length} ${crc32(png)}`,
     `svg ${crc32(bytes(toSvg(tile, colorway)))}`,
+    `plan ${JSON.stringify(planned)}`,
     `recipe ${crc32(bytes(JSON.stringify(recipeOf(pattern))))}`,
+    `print ${await printed()}`,
   ];
   return words.join(", ");
 }

@@ -43,7 +43,7 @@ test("a field of a half-drop shows the same block over and over", async () => {
   const pattern = meadow(repeats["half-drop"]!, "field");
   const tile = await buildTile(pattern);
   const noon = pattern.colorways["noon"]!;
-  const field = readPng((await rasterize(tile, { dpi: 45, repeats: { across: 2, down: 3 } })).png(noon));
+  const field = readPng((await rasterize(tile, { dpi: 45, cut: { across: 2, down: 3 } })).png(noon));
   const block = readPng((await rasterize(tile, { dpi: 45 })).png(noon));
   expect([field.width, field.height]).toEqual([block.width * 2, block.height * 3]);
   expect(differing(field, rolled(field, block.width, 0))).toBe(0);

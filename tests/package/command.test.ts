@@ -32,10 +32,10 @@ describe("the command", () => {
   test("runs a TypeScript script that lies far from the package", () => {
     writeFileSync(join(elsewhere, "slipway.ts"), scriptText());
     const { status, stdout, stderr } = run(["build", "slipway.ts"]);
-    expect(stderr).toBe("slipway: laying out\nslipway: painting\nslipway: writing\n");
+    expect(stderr).toBe("slipway: laying out\nslipway: making files\n");
     expect(status).toBe(0);
     expect(stdout).toContain(`wrote ${join("out", "slipway", "slipway-chalk.svg")}`);
-    expect(readdirSync(join(elsewhere, "out/slipway"))).toHaveLength(7);
+    expect(readdirSync(join(elsewhere, "out/slipway"))).toHaveLength(8);
   });
 
   test("is there under its name where the package is installed", () => {
@@ -49,8 +49,8 @@ describe("the command", () => {
   });
 
   test("writes the same bytes again", () => {
-    const first = run(["build", "slipway.ts", "-o", "one", "--only", "png"]);
-    const second = run(["build", "slipway.ts", "-o", "two", "--only", "png"]);
+    const first = run(["build", "slipway.ts", "-o", "one", "--files", "png"]);
+    const second = run(["build", "slipway.ts", "-o", "two", "--files", "png"]);
     expect([first.status, second.status]).toEqual([0, 0]);
     for (const name of readdirSync(join(elsewhere, "one/slipway")))
       expect(readFileSync(join(elsewhere, "one/slipway", name))).toEqual(
@@ -92,7 +92,9 @@ describe("the command", () => {
       told += data.toString();
     });
     expect(await ended(child)).toBe(130);
-    expect(told).toBe("long: laying out\ninterrupted; nothing was left half-written\n");
+    expect(told).toBe(
+      "long: laying out\ninterrupted; nothing was left half-written; run it again to go on\n",
+    );
     expect(existsSync(join(elsewhere, "cut"))).toBe(false);
   });
 });

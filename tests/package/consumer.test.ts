@@ -26,11 +26,11 @@ describe("the packed package, installed in an empty folder,", () => {
   test("does the same by import and by require", () => {
     writeFileSync(
       join(installed, "job.mjs"),
-      `import { ${NAMES} } from "sprigwright";\nimport { writePattern } from "sprigwright/node";\nimport "sprigwright/artwork";\nimport "sprigwright/lettering";${JOB}`,
+      `import { ${NAMES} } from "sprigwright";\nimport { writePattern } from "sprigwright/node";\nimport "sprigwright/artwork";\nimport "sprigwright/lettering";\nimport "sprigwright/proof";\nimport "sprigwright/print";\nimport "sprigwright/sheets";${JOB}`,
     );
     writeFileSync(
       join(installed, "job.cjs"),
-      `const { ${NAMES} } = require("sprigwright");\nconst { writePattern } = require("sprigwright/node");\nrequire("sprigwright/artwork");\nrequire("sprigwright/lettering");${JOB}`,
+      `const { ${NAMES} } = require("sprigwright");\nconst { writePattern } = require("sprigwright/node");\nrequire("sprigwright/artwork");\nrequire("sprigwright/lettering");\nrequire("sprigwright/proof");\nrequire("sprigwright/print");\nrequire("sprigwright/sheets");${JOB}`,
     );
     const said = node("job.mjs");
     expect(said).toMatch(/^function [0-9a-f]{64} \d+ \d+$/);
@@ -55,7 +55,9 @@ describe("the packed package, installed in an empty folder,", () => {
       .map(({ path }) => path)
       .filter(
         (path) =>
-          !/^(dist\/.*\.(js|d\.ts)|docs\/\w+\.md|examples\/.*\.ts|[A-Z]+(\.md)?|package\.json)$/.test(path),
+          !/^(dist\/.*\.(js|d\.ts)|docs\/[\w-]+\.md|examples\/.*\.ts|[A-Z]+(\.md)?|package\.json)$/.test(
+            path,
+          ),
       );
     expect(odd).toEqual([]);
     expect(files.map(({ path }) => path)).toEqual(
@@ -64,7 +66,7 @@ describe("the packed package, installed in an empty folder,", () => {
   });
 
   test("names no types of the packages that it is made with", () => {
-    for (const door of ["index", "artwork", "lettering", "node"]) {
+    for (const door of ["index", "artwork", "lettering", "print", "proof", "sheets", "node"]) {
       const types = readFileSync(join(installed, `node_modules/sprigwright/dist/${door}.d.ts`), "utf8");
       expect(types).not.toMatch(/from ['"](?!\.)/);
       expect(types).not.toContain("declare module");
@@ -125,14 +127,17 @@ describe("a bundler for browsers", () => {
     ].sort();
   };
 
-  test.each(["sprigwright", "sprigwright/artwork", "sprigwright/lettering"])(
-    "takes the whole of %s, and nothing of Node's",
-    async (door) => {
-      const bundled = await bundle(`export * from "${door}"`);
-      for (const { imports } of Object.values(bundled.metafile.outputs)) expect(imports).toEqual([]);
-      expect(bundled.warnings).toEqual([]);
-    },
-  );
+  test.each([
+    "sprigwright",
+    "sprigwright/artwork",
+    "sprigwright/lettering",
+    "sprigwright/print",
+    "sprigwright/sheets",
+  ])("takes the whole of %s, and nothing of Node's", async (door) => {
+    const bundled = await bundle(`export * from "${door}"`);
+    for (const { imports } of Object.values(bundled.metafile.outputs)) expect(imports).toEqual([]);
+    expect(bundled.warnings).toEqual([]);
+  });
 
   test("is told that sprigwright/node is for Node", async () => {
     await expect(bundle('export * from "sprigwright/node"')).rejects.toThrow(

@@ -77,9 +77,9 @@ export const byHand = (
     }),
   );
 
-export const picture = async (tile: Tile, repeats = { across: 1, down: 1 }): Promise<Picture> => {
+export const picture = async (tile: Tile, cut = { across: 1, down: 1 }): Promise<Picture> => {
   const day = { name: "day", inks } as Parameters<Awaited<ReturnType<typeof rasterize>>["png"]>[0];
-  return readPng((await rasterize(tile, { dpi: DPI, repeats })).png(day));
+  return readPng((await rasterize(tile, { dpi: DPI, cut })).png(day));
 };
 
 /**

@@ -37,7 +37,7 @@ export function readArguments(command: CommandName, words: readonly string[]): A
     throw badInput(
       "missing-argument",
       command,
-      "it was given no script",
+      `it was given no ${info.takes === "FILE" ? "file" : "script"}`,
       `say which: sprigwright ${command} ${info.takes}`,
     );
   if (names.length > info.most)

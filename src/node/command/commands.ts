@@ -1,3 +1,5 @@
+import { FILE_KINDS, formatOf, USUAL_KINDS } from "../write/formats/all.ts";
+
 /** A flag of a command: the same data serves parsing, help, hints and the tests of the docs. */
 export interface Flag {
   /** What stands for its value in help; without it the flag is a switch. */
@@ -36,7 +38,7 @@ export const SHARED: Readonly<Record<string, Flag>> = {
   stack: { about: "with an error, also show where in the code it arose" },
 };
 
-export type CommandName = "build" | "inspect" | "describe";
+export type CommandName = "build" | "inspect" | "describe" | "reproduce";
 
 export const COMMANDS: Readonly<Record<CommandName, CommandInfo>> = {
   build: {
@@ -50,13 +52,25 @@ export const COMMANDS: Readonly<Record<CommandName, CommandInfo>> = {
       out: { value: "DIR", short: "o", about: "where each pattern gets its folder", fallback: "out" },
       dpi: { ...dpi, fallback: "150" },
       colorway: { value: "NAME", many: true, about: "write this colorway only", fallback: "all" },
-      only: {
+      all: { about: "write all colorways, also when a NAME.picks.json beside the script picks some" },
+      files: {
         value: "KINDS",
         many: true,
-        about:
-          "svg: one block, to edit; png: one block, to print; field: the block repeated, to look at; several with commas",
-        fallback: "svg,png,field",
+        about: `kinds of files, with commas between, or all. ${FILE_KINDS.map((kind) => `${kind}: ${formatOf(kind).about}`).join("; ")}`,
+        fallback: USUAL_KINDS.join(","),
       },
+      cut: {
+        value: "SIZE",
+        about:
+          "what they show: block; unit; 3x2 (blocks across and down); or 1400x2000mm, 60x40in (a length of cloth)",
+        fallback: "block",
+      },
+      bleed: { value: "LENGTH", about: "how far a PDF goes on beyond its trim, such as 3mm", fallback: "0" },
+      truecolor: { about: "PNG files without a palette" },
+      "knock-out": { about: "SVG files in which no two roles overlap" },
+      rights: { value: "TEXT", about: "who holds the rights, for the metadata of files" },
+      creator: { value: "TEXT", about: "who made it, for the metadata of files" },
+      workers: { value: "N", about: "threads that make files", fallback: "one a core" },
       plugin,
     },
   },
@@ -84,5 +98,21 @@ export const COMMANDS: Readonly<Record<CommandName, CommandInfo>> = {
     most: 1,
     detail: "With the name of a piece: what it takes, with ranges and what it does when left alone.",
     flags: { json: { about: "as JSON, each piece's parameters as a JSON Schema (2020-12)" }, plugin },
+  },
+  reproduce: {
+    about: "build again what a file shows, and compare",
+    takes: "FILE",
+    least: 1,
+    most: 1,
+    detail:
+      "FILE is a PNG, SVG, PDF or recipe.json that this command wrote. The recipe in it is read, never run; the tile is built, and its digest is held against the one in the file. Ends with 1 when they differ.",
+    flags: {
+      at: {
+        value: "SCRIPT",
+        many: true,
+        about:
+          "a script of your own that has the motifs, layouts and repeats of the recipe: a pattern's, or a plugin",
+      },
+    },
   },
 };

@@ -16,7 +16,7 @@ export function describeParams(schema: JsonSchema, style: Style, width: number, 
       "",
       `${pad}${style.name(name)}  ${[range, fallback].filter(Boolean).join("; ")}`,
       `${pad}  ${style.quiet(hang(String(param["description"] ?? ""), indent + 2, width))}`,
-      ...(inner["properties"] && inner["x-piece"] === undefined
+      ...(inner["properties"] && inner["x-piece"] === undefined && inner["x-holds"] === undefined
         ? describeParams(inner, style, width, indent + 2)
         : []),
     ];
@@ -52,6 +52,8 @@ function rangeOf(param: JsonSchema): string {
   if (type === "number" || type === "integer")
     return `${type === "integer" ? "whole number, " : ""}${String(minimum)} to ${String(maximum)}${unit}`;
   if (type === "boolean") return "true | false";
+  if (param["x-css"] === "color") return "any opaque CSS colour";
+  if (param["x-holds"] === "palette") return "a palette: { name, inks }";
   if (type === "string") return `text of at most ${String(maxLength)} characters`;
   if (param["x-piece"] === "motif") return "what a motif's factory gives, such as leaf({ length: 18 })";
   if (type === "array") return `list of ${String(minItems)} to ${String(maxItems)}`;

@@ -1,4 +1,5 @@
 import { unknownName } from "../../errors/catalogue.ts";
+import type { PieceKind } from "../../params/use.ts";
 import { artworkPlugin } from "../../plugin/artwork.ts";
 import { createKit, type PieceDescription } from "../../plugin/kit.ts";
 import { letteringPlugin } from "../../plugin/lettering.ts";
@@ -10,7 +11,7 @@ import { EXIT, type Host } from "./host.ts";
 import { type Style, styleFor, widthOf } from "./style.ts";
 import { hang } from "./text.ts";
 
-const KINDS = ["motif", "layout", "repeat", "check"] as const;
+const KINDS = ["motif", "layout", "repeat", "scheme", "check"] as const satisfies readonly PieceKind[];
 
 /** `sprigwright describe`: the pieces, for people or as JSON. */
 export async function describe({ names, flags }: Arguments, host: Host): Promise<number> {

@@ -10,7 +10,7 @@ const DISK_PROBLEMS = ["unwritable-folder", "write-failed"];
 export function failed(error: unknown, { err, env, signal }: Host, stack: boolean): number {
   const style = styleFor(err, env);
   if (signal.aborted) {
-    err.write(`${style.warning("interrupted")}; nothing was left half-written\n`);
+    err.write(`${style.warning("interrupted")}; nothing was left half-written; run it again to go on\n`);
     return EXIT.interrupted;
   }
   const own = ownError(error);

@@ -9,6 +9,8 @@ import { loadPatterns, loadPlugin } from "../load/load-patterns.ts";
 export interface Gathered {
   readonly patterns: readonly Pattern[];
   readonly leftAside: readonly string[];
+  /** The file that each pattern comes from, by the pattern's name. */
+  readonly files: ReadonlyMap<string, string>;
 }
 
 /**
@@ -34,7 +36,7 @@ export async function gather(names: readonly string[], pluginFiles: readonly str
       from.set(pattern.name, file);
       patterns.push(pattern);
     }
-  return { patterns, leftAside };
+  return { patterns, leftAside, files: from };
 }
 
 async function load(

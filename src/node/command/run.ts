@@ -14,6 +14,7 @@ const WORK: Readonly<Record<CommandName, () => Promise<Work>>> = {
   build: async () => (await import("./build.ts")).build,
   inspect: async () => (await import("./inspect.ts")).inspect,
   describe: async () => (await import("./describe.ts")).describe,
+  reproduce: async () => (await import("./reproduce.ts")).reproduce,
 };
 
 /** Runs the command on its words and returns the exit code. Never throws. */

@@ -1,8 +1,11 @@
 import { badInput } from "../../errors/catalogue.ts";
 import type { Pattern } from "../../pattern/pattern.ts";
 import type { Plugin } from "../../plugin/plugin.ts";
+import { defaultFont } from "../default-font.ts";
+import { toTiff } from "../tiff/to-tiff.ts";
 import { writePattern } from "../write/write-pattern.ts";
 import { findPath } from "./find-script.ts";
+import { loadPicks } from "./load-picks.ts";
 import { readRecipe } from "./read-recipe.ts";
 import { asPatterns, asPlugin } from "./recognize.ts";
 import { type NodeDoor, runScript } from "./run-script.ts";
@@ -45,4 +48,4 @@ export async function loadPlugin(file: string): Promise<Plugin> {
 }
 
 /** The same as the door `sprigwright/node`, for scripts that import it. */
-const nodeDoor: NodeDoor = { loadPatterns, loadPlugin, writePattern };
+const nodeDoor: NodeDoor = { defaultFont, loadPatterns, loadPicks, loadPlugin, toTiff, writePattern };

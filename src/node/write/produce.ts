@@ -1,74 +1,68 @@
-import { join } from "node:path";
-import { planRaster } from "../../output/png/options.ts";
-import { type Raster, rasterize } from "../../output/png/rasterize.ts";
-import { toSvg } from "../../output/svg/to-svg.ts";
+import { join, resolve } from "node:path";
+import { cutSize } from "../../output/cut.ts";
 import type { Pattern } from "../../pattern/pattern.ts";
 import { arrangementOf } from "../../repeat/arrangement.ts";
 import { buildTile } from "../../tile/build.ts";
 import type { Tile } from "../../tile/tile.ts";
-import { FIELD_WIDTH, fieldRepeats } from "./field-view.ts";
-import type { WritePlan, WriteProgress } from "./options.ts";
+import type { Workshop } from "../pool/workshop.ts";
+import { type FileKind, formatOf } from "./formats/all.ts";
+import type { OtherFile, Settings } from "./formats/format.ts";
+import { earlierFiles, type Task, tasksFor } from "./jobs.ts";
+import { MANIFEST } from "./manifest.ts";
+import type { WritePlan } from "./options.ts";
+import { ownFiles } from "./own-files.ts";
+import type { Staging } from "./staging.ts";
+import { LAID_OUT, workbench } from "./workbench.ts";
 import type { WrittenFile } from "./written.ts";
 
-/** A pattern's files as they were made, with the tile they show. */
+/** A pattern's files, with the tile they show. */
 export interface Production {
   readonly tile: Tile;
-  readonly print: Raster | undefined;
-  readonly field: Raster | undefined;
+  readonly settings: Settings;
   readonly files: readonly WrittenFile[];
 }
 
-/** Where the stages begin, as shares of the whole: laying out takes longest, and colorways are nearly free. */
-const BEGIN = { tile: 0, print: 0.55, field: 0.85, files: 0.9 } as const;
-
-/** Builds the tile once, paints it once without colour, and puts one set of files for every colorway. */
+/** Builds the tile once, makes what is not there already, and moves all of it to its place. */
 export async function produce(
   pattern: Pattern,
   plan: WritePlan,
   folder: string,
-  put: (name: string, bytes: Uint8Array | string) => Promise<void>,
+  staging: Staging,
+  workshop: Workshop,
 ): Promise<Production> {
-  const { dpi, kinds, signal } = plan;
-  const report = (stage: WriteProgress["stage"], from: number, to: number) => (done: number) =>
-    plan.onProgress({ stage, done: from + (to - from) * done });
-  // The dpi is held against the block before anything is laid out, which takes long.
-  if (kinds.has("png") && pattern.scale === undefined)
-    planRaster(arrangementOf(pattern.repeat).lattice.block, { dpi }, `${pattern.name} > rasterize`);
-  const tile = await buildTile(pattern, { signal, onProgress: report("tile", BEGIN.tile, BEGIN.print) });
-  const print = kinds.has("png")
-    ? await rasterize(tile, { dpi, signal, onProgress: report("raster", BEGIN.print, BEGIN.field) })
-    : undefined;
-  const field = kinds.has("field")
-    ? await rasterize(tile, {
-        width: FIELD_WIDTH,
-        repeats: fieldRepeats(tile.block),
-        signal,
-        onProgress: report("raster", BEGIN.field, BEGIN.files),
-      })
-    : undefined;
-
-  const files: WrittenFile[] = [];
-  const total = plan.colorways.length * kinds.size + 1;
-  const add = async (
-    name: string,
-    content: Uint8Array | string,
-    about: Pick<WrittenFile, "kind" | "colorway">,
-  ) => {
-    signal?.throwIfAborted();
-    const bytes = typeof content === "string" ? Buffer.from(content) : content;
-    await put(name, bytes);
-    const file = join(folder, name);
-    files.push({ file, bytes: bytes.length, ...about });
-    plan.onProgress({ stage: "files", done: BEGIN.files + (1 - BEGIN.files) * (files.length / total), file });
-  };
-  for (const name of plan.colorways) {
-    const colorway = pattern.colorways[name]!;
-    const stem = `${pattern.name}-${name}`;
-    if (kinds.has("svg")) await add(`${stem}.svg`, toSvg(tile, colorway), { kind: "svg", colorway: name });
-    if (print) await add(`${stem}-${dpi}dpi.png`, print.png(colorway), { kind: "png", colorway: name });
-    if (field) await add(`${stem}-field.png`, field.png(colorway), { kind: "field", colorway: name });
-  }
-  await add("recipe.json", `${JSON.stringify(tile.recipe, null, 2)}\n`, { kind: "recipe" });
+  const { kinds, settings, signal, onProgress } = plan;
+  const arrangement = arrangementOf(pattern.repeat);
+  const outline = { name: pattern.name, block: arrangement.lattice.block, arrangement };
+  cutSize(outline, settings.cut, "writePattern > cut");
+  // A scaled tile is another size, known when it is built.
+  for (const kind of pattern.scale === undefined ? kinds : [])
+    await formatOf(kind).check?.(outline, settings);
+  const report = (done: number): void => onProgress({ stage: "tile", done: done * LAID_OUT });
+  const tile = await buildTile(pattern, { signal, onProgress: report });
+  const colorways = plan.colorways.map((name) => pattern.colorways[name]!);
+  const earlier = await earlierFiles(resolve(folder), staging.leftovers);
+  const bench = workbench(tile, plan, folder, staging, workshop, earlier);
+  const isLast = (kind: FileKind): boolean => formatOf(kind).last === true;
+  const tasks = (some: readonly FileKind[], others: readonly OtherFile[]): Task[] =>
+    tasksFor(tile, colorways, some, settings, others);
+  const [usual, last] = [kinds.filter((kind) => !isLast(kind)), kinds.filter(isLast)];
+  const made = await bench.makeAll(tasks(usual, []), 0, last.length > 0 ? 0.95 : 1);
+  const others = made
+    .map(({ entry: { file, colorway } }) => ({ file, colorway }))
+    .sort((a, b) => (a.file < b.file ? -1 : 1));
+  made.push(...(await bench.makeAll(tasks(last, others), 0.95, 1)));
+  const own = await ownFiles(tile, made, folder, staging);
+  const all = [...made, ...own];
+  onProgress({ stage: "files", done: 1, file: join(folder, MANIFEST) });
   signal?.throwIfAborted();
-  return { tile, print, field, files };
+  await staging.publish(all.filter(({ unchanged }) => !unchanged).map(({ entry }) => entry.file));
+  const files = all.map(({ entry: { file, bytes, sha256: digest, kind, colorway }, unchanged }) => ({
+    file: join(folder, file),
+    bytes,
+    sha256: digest,
+    kind: kind as WrittenFile["kind"],
+    ...(colorway === undefined ? {} : { colorway }),
+    unchanged,
+  }));
+  return { tile, settings, files };
 }

@@ -15,7 +15,7 @@ export function chunk(type: string, data: Uint8Array): Uint8Array {
 /** Most data bytes in one IDAT chunk. */
 const MOST = 1 << 20;
 
-/** A zlib stream as IDAT chunks, one after the other. */
+/** A zlib stream, or a piece of one, as IDAT chunks, one after the other. */
 export function dataChunks(stream: Uint8Array): Uint8Array {
   const chunks: Uint8Array[] = [];
   for (let at = 0; at < stream.length; at += MOST) chunks.push(chunk("IDAT", stream.subarray(at, at + MOST)));

@@ -1,4 +1,4 @@
-import { CURVE, eachContour } from "../../geometry/path.ts";
+import { CURVE, eachContour, type Path } from "../../geometry/path.ts";
 import type { Layer } from "../../tile/tile.ts";
 import { type Grid, PARTS } from "./grid.ts";
 import { snapContour } from "./snap.ts";
@@ -18,10 +18,46 @@ export interface Edges {
 
 /** Cuts all curves into sides on the pixel grid and sorts them into bands of `rows` rows. */
 export function collectEdges(layers: readonly Layer[], grid: Grid, rows: number): Edges {
-  const { sides, ends } = cutSides(layers, grid);
-  const bands = Math.ceil(grid.height / rows);
+  const list = sideList();
+  const ends = layers.map(({ path }) => {
+    cutSides(path, grid, list.put);
+    return list.count();
+  });
+  return sortSides(list.sides(), ends, grid.height, rows);
+}
+
+/** Sides as they are found. */
+interface SideList {
+  readonly put: (x0: number, y0: number, x1: number, y1: number) => void;
+  readonly count: () => number;
+  readonly sides: () => Int32Array;
+}
+
+export function sideList(): SideList {
+  let sides = new Int32Array(4096);
+  let length = 0;
+  return {
+    put(x0, y0, x1, y1) {
+      if (length === sides.length) {
+        const larger = new Int32Array(length * 2);
+        larger.set(sides);
+        sides = larger;
+      }
+      sides[length++] = x0;
+      sides[length++] = y0;
+      sides[length++] = x1;
+      sides[length++] = y1;
+    },
+    count: () => length / 4,
+    sides: () => sides.subarray(0, length),
+  };
+}
+
+/** Sides that are not level, layer after layer, sorted into bands; `ends` holds how many there are up to each layer's end. */
+export function sortSides(sides: Int32Array, ends: readonly number[], height: number, rows: number): Edges {
+  const bands = Math.ceil(height / rows);
   const bandOf = (y: number): number => Math.floor(y / (PARTS * rows));
-  const lastRow = grid.height * PARTS - 1;
+  const lastRow = height * PARTS - 1;
   const eachEntry = (visit: (bucket: number, side: number) => void): void => {
     let layer = 0;
     for (let side = 0; side * 4 < sides.length; side++) {
@@ -34,7 +70,7 @@ export function collectEdges(layers: readonly Layer[], grid: Grid, rows: number)
     }
   };
   // A counting sort: sides of one bucket keep their order.
-  const starts = new Int32Array(layers.length * bands + 1);
+  const starts = new Int32Array(ends.length * bands + 1);
   eachEntry((bucket) => {
     starts[bucket + 1]!++;
   });
@@ -47,37 +83,20 @@ export function collectEdges(layers: readonly Layer[], grid: Grid, rows: number)
   return { sides, order, starts, bands, rows };
 }
 
-/** All sides that are not level, and how many there are up to the end of each layer. */
-function cutSides(layers: readonly Layer[], grid: Grid): { sides: Int32Array; ends: number[] } {
+/** All sides of a path that are not level, moved into the block. */
+function cutSides(path: Path, grid: Grid, put: SideList["put"]): void {
   const blockHeight = grid.height * PARTS;
-  let sides = new Int32Array(4096);
-  let length = 0;
-  const put = (x0: number, y0: number, x1: number, y1: number): void => {
-    if (length === sides.length) {
-      const larger = new Int32Array(length * 2);
-      larger.set(sides);
-      sides = larger;
+  eachContour(path, (from, to) => {
+    if (to - from < CURVE) return;
+    const ring = snapContour(path.points.subarray(from, to), grid);
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const y0 = ring[j + 1]!;
+      const y1 = ring[i + 1]!;
+      if (y0 === y1) continue;
+      // What leaves the block below comes in again above, as often as it takes.
+      const bottom = Math.max(y0, y1);
+      let up = Math.floor(Math.min(y0, y1) / blockHeight) * blockHeight;
+      for (; up < bottom; up += blockHeight) put(ring[j]!, y0 - up, ring[i]!, y1 - up);
     }
-    sides[length++] = x0;
-    sides[length++] = y0;
-    sides[length++] = x1;
-    sides[length++] = y1;
-  };
-  const ends = layers.map(({ path }) => {
-    eachContour(path, (from, to) => {
-      if (to - from < CURVE) return;
-      const ring = snapContour(path.points.subarray(from, to), grid);
-      for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-        const y0 = ring[j + 1]!;
-        const y1 = ring[i + 1]!;
-        if (y0 === y1) continue;
-        // What leaves the block below comes in again above, as often as it takes.
-        const bottom = Math.max(y0, y1);
-        let up = Math.floor(Math.min(y0, y1) / blockHeight) * blockHeight;
-        for (; up < bottom; up += blockHeight) put(ring[j]!, y0 - up, ring[i]!, y1 - up);
-      }
-    });
-    return length / 4;
   });
-  return { sides: sides.subarray(0, length), ends };
 }

@@ -1,28 +1,19 @@
+import type { Size } from "../../geometry/lattice.ts";
 import { pixelsPerMetre } from "../../units/pixels.ts";
 import { chunk, joinBytes, SIGNATURE } from "./chunks.ts";
+import type { Grid } from "./grid.ts";
+import type { ColorType } from "./options.ts";
 
-/** What a picture's first chunks say. */
-export interface PictureSize {
-  /** Pixels across and down. */
-  readonly width: number;
-  readonly height: number;
-  /** The same in µm. */
-  readonly widthUm: number;
-  readonly heightUm: number;
-}
-
-/** Signature, IHDR (8-bit palette), sRGB and pHYs: what goes before the palette. */
-export function headerBytes(size: PictureSize): Uint8Array {
+/** Signature, IHDR (8 bits, palette or truecolour), sRGB and pHYs: what goes before the palette. */
+export function headerBytes(pixels: Size, grid: Grid, color: ColorType): Uint8Array {
   const ihdr = new DataView(new ArrayBuffer(13));
-  ihdr.setUint32(0, size.width);
-  ihdr.setUint32(4, size.height);
+  ihdr.setUint32(0, pixels.width);
+  ihdr.setUint32(4, pixels.height);
   ihdr.setUint8(8, 8);
-  ihdr.setUint8(9, 3);
+  ihdr.setUint8(9, color === "indexed" ? 3 : 2);
   const phys = new DataView(new ArrayBuffer(9));
-  const [across, down] = [
-    pixelsPerMetre(size.width, size.widthUm),
-    pixelsPerMetre(size.height, size.heightUm),
-  ];
+  const across = pixelsPerMetre(grid.width, grid.block.width);
+  const down = pixelsPerMetre(grid.height, grid.block.height);
   phys.setUint32(0, across);
   phys.setUint32(4, down);
   phys.setUint8(8, 1);

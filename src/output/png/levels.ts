@@ -10,6 +10,11 @@ export interface Levels {
   readonly of: Uint16Array;
   /** Mix → nearest entry. */
   readonly entryOf: Uint8Array;
+  /**
+   * How far shares are off by the rounding to steps: the sum, over the pixels where two roles meet, of the square of
+   * the share, where every deviation up to half a step is as likely as any other.
+   */
+  readonly loss: number;
 }
 
 /** Entries of an 8-bit palette. */
@@ -39,10 +44,14 @@ export function shareLevels(roles: number, pixels: Float64Array): Levels {
     steps[best]!++;
     gains[best] = gain(best);
   }
-  return tabulate(roles, pairs, steps);
+  const loss = pairs.reduce((sum, pair, i) => {
+    const parts = steps[i]! + 1;
+    return sum + pixels[pair]! / (12 * parts * parts);
+  }, 0);
+  return { ...tabulate(roles, pairs, steps), loss };
 }
 
-function tabulate(roles: number, pairs: readonly number[], steps: readonly number[]): Levels {
+function tabulate(roles: number, pairs: readonly number[], steps: readonly number[]): Omit<Levels, "loss"> {
   const count = steps.reduce((sum, k) => sum + k, roles);
   const [low, high] = [new Uint8Array(count), new Uint8Array(count)];
   const [step, of] = [new Uint16Array(count), new Uint16Array(count).fill(1)];

@@ -1,24 +1,41 @@
 import { strToU8, zlibSync } from "fflate";
 import type { Tile } from "../../tile/tile.ts";
+import { keptText } from "../kept-recipe.ts";
+import { type About, xmpPacket } from "../xmp.ts";
 import { chunk, joinBytes } from "./chunks.ts";
 
 /** Keyword of the iTXt chunk that holds what the picture was made from. */
-const RECIPE_KEYWORD = "sprigwright:recipe";
+export const RECIPE_KEYWORD = "sprigwright:recipe";
+
+/** Keyword that XMP has in PNG (ISO 16684-1, and XMP Specification Part 3, 1.1.5). */
+export const XMP_KEYWORD = "XML:com.adobe.xmp";
 
 /** Longer notes are compressed (bytes). */
 const LONG = 1024;
 
-/** The `Software` and recipe chunks: `{ recipe, colorway, digest }` as JSON, enough to make the picture again. */
-export function noteChunks(tile: Pick<Tile, "recipe" | "digest">, colorway: string): Uint8Array {
-  const { recipe, digest } = tile;
-  const software = latin(`Software\0Sprigwright ${recipe.sprigwright}`);
-  const text = strToU8(JSON.stringify({ recipe, colorway, digest }));
-  const long = text.length > LONG;
-  // Keyword, compressed or not, method 0, no language, no translated keyword (PNG, third edition, 11.3.3.4).
-  const head = [...latin(`${RECIPE_KEYWORD}\0`), long ? 1 : 0, 0, 0, 0];
+/**
+ * The `Software` chunk; the recipe: `{ recipe, colorway, digest }` as JSON, enough to make the picture again; and what
+ * the picture says about itself as XMP.
+ */
+export function noteChunks(
+  tile: Pick<Tile, "recipe" | "digest">,
+  colorway: string,
+  about: About,
+): Uint8Array {
+  const software = latin(`Software\0Sprigwright ${tile.recipe.sprigwright}`);
+  const text = strToU8(keptText(tile, colorway));
+  return joinBytes([
+    chunk("tEXt", software),
+    textChunk(RECIPE_KEYWORD, text, text.length > LONG),
+    textChunk(XMP_KEYWORD, strToU8(xmpPacket(about, "image/png")), false),
+  ]);
+}
+
+/** Keyword, compressed or not, method 0, no language, no translated keyword, text (PNG, third edition, 11.3.3.4). */
+export function textChunk(keyword: string, text: Uint8Array, long: boolean): Uint8Array {
+  const head = [...latin(`${keyword}\0`), long ? 1 : 0, 0, 0, 0];
   // `mem` is given because fflate's own choice of it goes through Math.log, which differs between engines.
-  const body = long ? zlibSync(text, { level: 9, mem: 4 }) : text;
-  return joinBytes([chunk("tEXt", software), chunk("iTXt", joinBytes([head, body]))]);
+  return chunk("iTXt", joinBytes([head, long ? zlibSync(text, { level: 9, mem: 4 }) : text]));
 }
 
 const latin = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0) & 255);

@@ -1,21 +1,34 @@
 import { badInput, notWholePixels, outOfRange, unknownName, wrongType } from "../../errors/catalogue.ts";
 import type { Size } from "../../geometry/lattice.ts";
 import type { Watch } from "../../tile/steps.ts";
+import type { Tile } from "../../tile/tile.ts";
 import { UM_PER_INCH } from "../../units/length.ts";
 import { isWholePixels, pixelsAt } from "../../units/pixels.ts";
+import { type Cut, cutSize } from "../cut.ts";
 import type { Grid } from "./grid.ts";
 import { wholePixelSizes } from "./whole-pixels.ts";
 
 /** What every call of `rasterize` may say. */
 interface Common extends Watch {
-  /** How many blocks the picture shows; default one. */
-  readonly repeats?: { readonly across: number; readonly down: number } | undefined;
+  /** The piece of cloth that the picture shows; default `"block"`. However many blocks, one is painted. */
+  readonly cut?: Cut | undefined;
+  /**
+   * - `"indexed"`: a palette of inks and of steps between them; a third of the size, and a further colorway is another
+   *   palette and takes milliseconds.
+   * - `"truecolor"`: three bytes a pixel, for readers that want no palette; every colorway is compressed anew.
+   *
+   * Default: indexed, and truecolour where so many roles meet that 256 entries cannot show every edge smoothly.
+   */
+  readonly color?: ColorType | undefined;
 }
+
+/** How a PNG holds its colours (PNG, third edition, 6.1): an 8-bit palette, or three 8-bit samples a pixel. */
+export type ColorType = "indexed" | "truecolor";
 
 /**
  * How large a picture to make: one of
- * - `dpi`: pixels per inch, a whole number from 1 to 2400. The block has to be whole pixels both ways, so that the
- *   picture repeats without a seam at its true size. For print.
+ * - `dpi`: pixels per inch, a whole number from 1 to 2400. The block (with `cut: "unit"`, the unit) has to be whole
+ *   pixels both ways, so that the picture repeats without a seam at its true size. For print.
  * - `width`: pixels across the whole picture; each block is rounded to whole pixels both ways, which stretches it by
  *   under half a pixel. For screens.
  */
@@ -25,8 +38,11 @@ export type RasterizeOptions = Common &
     | { readonly width: number; readonly dpi?: undefined }
   );
 
-/** Most pixels along one side. */
+/** Most pixels along one side: what a match in the compressed rows can reach, and readers can show. */
 const MOST_PIXELS_A_SIDE = 32_768;
+
+/** Most pixels along one side of a cut of several blocks: 11 m at 150 dpi. */
+const MOST_PIXELS_A_CUT = 65_535;
 
 /** Most pixels in all: at four bytes each, as most readers unpack them, 2 GiB. */
 const MOST_PIXELS = 536_870_912;
@@ -35,25 +51,31 @@ const MOST_PIXELS = 536_870_912;
 export interface Plan {
   /** One block. */
   readonly grid: Grid;
-  readonly across: number;
-  readonly down: number;
+  /** Pixels across and down the picture. */
+  readonly pixels: Size;
+  readonly color: ColorType | undefined;
 }
+
+const KEYS = ["dpi", "width", "cut", "color", "signal", "onProgress"];
+export const COLORS: readonly ColorType[] = ["indexed", "truecolor"];
 
 /**
  * Checks the options and works out the pixels.
- * @throws SprigwrightError `wrong-type`, `number-range`, `unknown-option`, `raster-size`, `not-whole-pixels`
+ * @throws SprigwrightError `wrong-type`, `number-range`, `unknown-option`, `unknown-cut`, `unknown-kind-of-color`,
+ * `raster-size`, `not-whole-pixels`
  */
-export function planRaster(block: Size, options: RasterizeOptions, where: string): Plan {
+export function planRaster(
+  tile: Pick<Tile, "block" | "arrangement">,
+  options: RasterizeOptions,
+  where: string,
+): Plan {
   if (typeof options !== "object" || options === null)
     throw wrongType(where, options, "options with a dpi or a width");
-  refuseUnknown(options, ["dpi", "width", "repeats", "signal", "onProgress"], where);
-  const repeats = options.repeats ?? { across: 1, down: 1 };
-  if (typeof repeats !== "object")
-    throw wrongType(`${where} > repeats`, repeats, "how many blocks the picture shows, { across, down }");
-  refuseUnknown(repeats, ["across", "down"], `${where} > repeats`);
-  const across = count(repeats.across, `${where} > repeats > across`, MOST_PIXELS_A_SIDE);
-  const down = count(repeats.down, `${where} > repeats > down`, MOST_PIXELS_A_SIDE);
-  const { dpi, width } = options;
+  for (const name of Object.keys(options))
+    if (!KEYS.includes(name)) throw unknownName(where, "option", name, KEYS);
+  const { dpi, width, cut = "block", color } = options;
+  if (color !== undefined && !COLORS.includes(color))
+    throw unknownName(`${where} > color`, "kind of color", String(color), COLORS);
   if ((dpi === undefined) === (width === undefined))
     throw badInput(
       "raster-size",
@@ -61,40 +83,49 @@ export function planRaster(block: Size, options: RasterizeOptions, where: string
       dpi === undefined ? "neither a dpi nor a width was given" : "both a dpi and a width were given",
       "give a dpi for a picture at its true size, or a width in pixels",
     );
-  const pixels = dpi !== undefined ? atDpi(block, dpi, where) : atWidth(block, width!, across, where);
-  const [w, h] = [pixels.width * across, pixels.height * down];
-  if (w > MOST_PIXELS_A_SIDE || h > MOST_PIXELS_A_SIDE || w * h > MOST_PIXELS)
-    throw badInput(
-      "raster-size",
-      where,
-      `the picture would be ${w} x ${h} pixels`,
-      `keep it to ${MOST_PIXELS_A_SIDE} a side and ${MOST_PIXELS} in all: fewer repeats, or a lower dpi or width`,
-    );
-  return { grid: { ...pixels, block }, across, down };
+  const { block } = tile;
+  const size = cutSize(tile, cut, `${where} > cut`);
+  const pixels = dpi !== undefined ? atDpi(block, dpi, where) : atWidth(block, width!, size, where);
+  if (cut === "unit" && dpi !== undefined) refuseParts(size, dpi, where);
+  const picture = {
+    width: Math.max(1, Math.round((size.width * pixels.width) / block.width)),
+    height: Math.max(1, Math.round((size.height * pixels.height) / block.height)),
+  };
+  refuseLarge(pixels, MOST_PIXELS_A_SIDE, size === block ? "the picture" : "a block of it", where);
+  refuseLarge(picture, MOST_PIXELS_A_CUT, "the picture", where);
+  return { grid: { ...pixels, block }, pixels: picture, color };
 }
 
 function atDpi(block: Size, dpi: number, where: string): Size {
   count(dpi, `${where} > dpi`, 2400, "dpi");
-  if (!isWholePixels(block.width, dpi) || !isWholePixels(block.height, dpi))
-    throw notWholePixels(`${where} > dpi`, block, dpi, wholePixelSizes(block, dpi));
+  refuseParts(block, dpi, where);
   return { width: pixelsAt(block.width, dpi), height: pixelsAt(block.height, dpi) };
 }
 
-function atWidth(block: Size, total: number, across: number, where: string): Size {
-  count(total, `${where} > width`, MOST_PIXELS_A_SIDE, "pixels");
-  const width = Math.max(1, Math.round(total / across));
+function refuseParts(size: Size, dpi: number, where: string): void {
+  if (!isWholePixels(size.width, dpi) || !isWholePixels(size.height, dpi))
+    throw notWholePixels(`${where} > dpi`, size, dpi, wholePixelSizes(size, dpi));
+}
+
+function atWidth(block: Size, total: number, size: Size, where: string): Size {
+  count(total, `${where} > width`, MOST_PIXELS_A_CUT, "pixels");
+  const width = Math.max(1, Math.round((total * block.width) / size.width));
   return { width, height: Math.max(1, Math.round((width * block.height) / block.width)) };
 }
 
-function refuseUnknown(given: object, known: readonly string[], where: string): void {
-  for (const name of Object.keys(given))
-    if (!known.includes(name)) throw unknownName(where, "option", name, known);
+function refuseLarge({ width, height }: Size, most: number, what: string, where: string): void {
+  if (width <= most && height <= most && width * height <= MOST_PIXELS) return;
+  throw badInput(
+    "raster-size",
+    where,
+    `${what} would be ${width} x ${height} pixels`,
+    `keep it to ${most} a side and ${MOST_PIXELS} in all: a smaller cut, or a lower dpi or width`,
+  );
 }
 
-function count(value: number, where: string, max: number, unit = ""): number {
+function count(value: number, where: string, max: number, unit: string): void {
   if (!Number.isInteger(value)) throw wrongType(where, value, "a whole number");
   if (value < 1 || value > max) throw outOfRange(where, value, { min: 1, max }, unit);
-  return value;
 }
 
 /** Pixels per inch along the block's width. */

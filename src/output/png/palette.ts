@@ -5,7 +5,7 @@ import type { Levels } from "./levels.ts";
  * Steps between two inks are mixed in plain sRGB, as browsers and SVG viewers do at a shape's edge.
  */
 export function paletteBytes(levels: Levels, inks: readonly string[]): Uint8Array {
-  const parts = inks.map((ink) => [1, 3, 5].map((at) => Number.parseInt(ink.slice(at, at + 2), 16)));
+  const parts = inks.map(channelsOf);
   const { low, high, step, of } = levels;
   const bytes = new Uint8Array(low.length * 3);
   for (let entry = 0; entry < low.length; entry++) {
@@ -16,3 +16,7 @@ export function paletteBytes(levels: Levels, inks: readonly string[]): Uint8Arra
   }
   return bytes;
 }
+
+/** Red, green and blue of `#rrggbb`. */
+export const channelsOf = (ink: string): number[] =>
+  [1, 3, 5].map((at) => Number.parseInt(ink.slice(at, at + 2), 16));

@@ -7,8 +7,11 @@ import { MIX_COUNT, type Mix } from "./mix.ts";
 export interface Runs {
   /** Adds a run. */
   readonly put: (mix: Mix, length: number) => void;
-  /** Calls `visit` for the runs of the first row that was not taken yet, and forgets them. */
-  readonly takeRow: (visit: (mix: Mix, length: number) => void) => void;
+  /**
+   * Reads the rows from the first on: each call of what it gives calls `visit` for the runs of the next row.
+   * With `forget` they are given up as they are read, and cannot be read again.
+   */
+  readonly reader: (forget: boolean) => (visit: (mix: Mix, length: number) => void) => void;
 }
 
 const PIECE = 1 << 16;
@@ -19,7 +22,6 @@ export function createRuns(width: number): Runs {
   const pieces: Uint32Array[] = [];
   let piece = new Uint32Array(0);
   let used = 0;
-  let [first, next] = [0, 0]; // the piece, and the place in it, that comes next
   return {
     put(mix, length) {
       for (let left = length; left > 0; left -= LONGEST) {
@@ -31,17 +33,21 @@ export function createRuns(width: number): Runs {
         piece[used++] = (Math.min(left, LONGEST) << 20) | mix;
       }
     },
-    takeRow(visit) {
-      for (let left = width; left > 0; ) {
-        if (next === PIECE) {
-          pieces[first++] = new Uint32Array(0);
-          next = 0;
+    reader(forget) {
+      let [first, next] = [0, 0]; // the piece, and the place in it, that comes next
+      return (visit) => {
+        for (let left = width; left > 0; ) {
+          if (next === PIECE) {
+            if (forget) pieces[first] = new Uint32Array(0);
+            first++;
+            next = 0;
+          }
+          const run = pieces[first]![next++]!;
+          const length = run >>> 20;
+          visit(run & (MIX_COUNT - 1), length);
+          left -= length;
         }
-        const run = pieces[first]![next++]!;
-        const length = run >>> 20;
-        visit(run & (MIX_COUNT - 1), length);
-        left -= length;
-      }
+      };
     },
   };
 }

@@ -1,6 +1,6 @@
 import type { Outline } from "../../geometry/outline.ts";
 import { fillOutline, fillScratch } from "./fill.ts";
-import type { Raster } from "./raster.ts";
+import { gridOf, type Raster } from "./raster.ts";
 import type { Scene } from "./scene.ts";
 
 /** Pixels for each image: enough that a hole between motifs spans a few. */
@@ -11,18 +11,20 @@ const MOST = 1_048_576;
 /** Draws the real outlines of all images. The number of pixels follows the number of images. */
 export function rasterOf({ lattice: { block }, copies, cells }: Scene): Raster {
   const wanted = Math.max(LEAST, Math.min(MOST, copies.length * cells.length * EACH));
-  let [columns, rows] = [1, 1];
-  while (columns * rows < wanted)
-    if (block.width * rows >= block.height * columns) columns *= 2;
-    else rows *= 2;
-  const raster = {
-    ...{ columns, rows, width: block.width / columns, height: block.height / rows },
-    ink: new Uint8Array(columns * rows),
-  };
+  const grid = gridOf(block, wanted);
+  const { columns, rows } = grid;
+  const raster = { ...grid, ink: new Uint8Array(columns * rows) };
   const scratch = fillScratch(rows);
+  const { ink } = raster;
+  const setRun = (row: number, from: number, to: number): void => {
+    for (let column = from; column < to; column++) {
+      const at = row * columns + (column & (columns - 1));
+      ink[at] = ink[at]! | 1;
+    }
+  };
   for (const { outline } of copies)
     for (const [dx, dy] of cells) {
-      fillOutline(raster, outline, dx, dy, scratch);
+      fillOutline(raster, outline, dx, dy, scratch, setRun);
       trace(raster, outline, dx, dy);
     }
   return raster;

@@ -1,5 +1,5 @@
 import type { Outline } from "../../geometry/outline.ts";
-import type { Raster } from "./raster.ts";
+import type { PixelGrid } from "./raster.ts";
 
 /** Room for the crossings of an outline with the middles of rows: a chain for each row, from left to right. */
 export interface Scratch {
@@ -16,15 +16,18 @@ export const fillScratch = (rows: number): Scratch => ({
   nexts: [],
 });
 
-/** Sets 1 in every pixel whose middle lies in an outline (nonzero winding) moved by (dx, dy). */
+/** What is told of every run of pixels in a row that is filled: `to` is one past the last; both wrap round `columns`. */
+export type Run = (row: number, from: number, to: number) => void;
+
+/** Finds the pixels whose middle lies in an outline (nonzero winding) moved by (dx, dy), run by run. */
 export function fillOutline(
-  raster: Raster,
+  { width, height, rows, columns }: PixelGrid,
   outline: Outline,
   dx: number,
   dy: number,
   scratch: Scratch,
+  run: Run,
 ): void {
-  const { width, height, rows } = raster;
   const { points, rings, box } = outline;
   const { heads, xs, ways, nexts } = scratch;
   xs.length = 0;
@@ -52,7 +55,7 @@ export function fillOutline(
     for (let k = heads[at]!; k >= 0; k = nexts[k]!) {
       if (winding === 0) from = xs[k]!;
       winding += ways[k]!;
-      if (winding === 0) setRun(raster, at, Math.ceil(from), Math.ceil(xs[k]!));
+      if (winding === 0) run(at, Math.ceil(from), Math.min(Math.ceil(xs[k]!), Math.ceil(from) + columns));
     }
     heads[at] = -1;
   }
@@ -71,13 +74,4 @@ function insert({ heads, xs, ways, nexts }: Scratch, row: number, x: number, way
   nexts.push(after);
   if (before < 0) heads[row] = index;
   else nexts[before] = index;
-}
-
-function setRun({ columns, ink }: Raster, row: number, from: number, to: number): void {
-  const base = row * columns;
-  const end = Math.min(to, from + columns);
-  for (let column = from; column < end; column++) {
-    const at = base + (column & (columns - 1));
-    ink[at] = ink[at]! | 1;
-  }
 }

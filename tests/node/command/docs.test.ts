@@ -11,7 +11,7 @@ test.each(Object.keys(COMMANDS) as CommandName[])(
   (name) => {
     const { takes, flags } = COMMANDS[name];
     const part = section(`sprigwright ${name} ${takes}`);
-    const told = [...part.matchAll(/^\| `--([a-z]+)/gm)].map((found) => found[1]);
+    const told = [...part.matchAll(/^\| `--([a-z-]+)/gm)].map((found) => found[1]);
     expect(told.sort()).toEqual(Object.keys(flags).sort());
   },
 );

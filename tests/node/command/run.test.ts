@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import { COMMANDS, type CommandName } from "../../../src/node/command/commands.ts";
@@ -86,11 +86,11 @@ describe("sprigwright build", () => {
     const host = listener();
     expect(await run(["build", script, "--out", out], host)).toBe(EXIT.done);
     const files = (await contents(out)).filter((name) => name.includes("/"));
-    expect(files).toHaveLength(7);
+    expect(files).toHaveLength(8);
     for (const name of files) expect(host.said()).toContain(`wrote ${join(out, name)}\n`);
     expect(host.said()).toContain(`in ${join(out, "slipway")}\n`);
     expect(host.said()).toMatch(/png {5}2 {2}.* {2}one block, 150 x 150 px at 150 dpi\n/);
-    expect(host.told()).toBe("slipway: laying out\nslipway: painting\nslipway: writing\n");
+    expect(host.told()).toBe("slipway: laying out\nslipway: making files\n");
     expect(host.said() + host.told()).not.toMatch(ESCAPES);
   });
 
@@ -125,11 +125,12 @@ describe("sprigwright build", () => {
       "300",
       "--colorway",
       "slate",
-      "--only",
+      "--files",
       "svg,png",
     ];
     expect(await run(words, listener())).toBe(EXIT.done);
     expect(await contents(join(out, "slipway"))).toEqual([
+      "manifest.json",
       "recipe.json",
       "slipway-slate-300dpi.png",
       "slipway-slate.svg",
@@ -141,14 +142,14 @@ describe("sprigwright build", () => {
     await put(folder, "types.d.ts", "export default 3;");
     await put(folder, "quay.ts", scriptText("quay"));
     const host = listener();
-    expect(await run(["build", folder, "-o", out, "--only", "svg"], host)).toBe(EXIT.done);
+    expect(await run(["build", folder, "-o", out, "--files", "svg"], host)).toBe(EXIT.done);
     expect(await contents(out)).toContain("quay/quay-chalk.svg");
     expect(await contents(out)).toContain("slipway/slipway-chalk.svg");
     expect(host.said()).toContain(`left aside ${join(folder, "notes.ts")}`);
-    expect(host.said()).toContain("2 patterns, 6 files");
+    expect(host.said()).toContain("2 patterns, 8 files");
     const again = join(folder, "again");
     expect(
-      await run(["build", join(out, "quay/recipe.json"), "-o", again, "--only", "svg"], listener()),
+      await run(["build", join(out, "quay/recipe.json"), "-o", again, "--files", "svg"], listener()),
     ).toBe(EXIT.done);
     const name = "quay/quay-slate.svg";
     expect(await readFile(join(again, name), "utf8")).toBe(await readFile(join(out, name), "utf8"));
@@ -187,17 +188,36 @@ describe("sprigwright build", () => {
     expect(await readFile(out, "utf8")).toBe("a file");
   });
 
-  test("ends with 130 when it is interrupted, and leaves nothing", async () => {
-    const controller = new AbortController();
-    const host = listener({ signal: controller.signal });
-    const write = (text: string): void => {
-      if (text.includes("painting")) controller.abort();
-      host.err.write(text);
+  test("ends with 130 when it is interrupted, leaves nothing in sight, and goes on from there", async () => {
+    const stoppedAt = async (file: string): Promise<string[]> => {
+      const controller = new AbortController();
+      const host = listener({ terminal: true, signal: controller.signal });
+      const write = (text: string): void => {
+        if (text.includes(file)) controller.abort();
+        host.err.write(text);
+      };
+      const err = { ...host.err, write };
+      expect(await run(["build", script, "-o", out], { ...host, err })).toBe(EXIT.interrupted);
+      expect(host.told()).toContain("interrupted");
+      return contents(folder);
     };
-    const err = { write };
-    expect(await run(["build", script, "-o", out], { ...host, err })).toBe(EXIT.interrupted);
-    expect(host.told()).toContain("interrupted");
-    expect(await contents(folder)).toEqual(["slipway.ts"]);
+    expect(await stoppedAt("laying out")).toEqual(["slipway.ts"]);
+    const left = await stoppedAt("slipway-slate-150dpi.png");
+    expect(left.filter((name) => !name.includes(".unfinished-"))).toEqual([
+      "out",
+      "out/slipway",
+      "slipway.ts",
+    ]);
+    const hidden = left.find((name) => /unfinished-[^/]*$/.test(name))!;
+    // As if the process that was interrupted had ended, which it does here only with the tests.
+    await rename(join(folder, hidden), join(folder, hidden.replace(String(process.pid), "999999999")));
+    const host = listener();
+    expect(await run(["build", script, "-o", out], host)).toBe(EXIT.done);
+    expect((await contents(out)).filter((name) => name.includes("unfinished"))).toEqual([]);
+    const again = listener();
+    expect(await run(["build", script, "-o", out], again)).toBe(EXIT.done);
+    expect(again.said()).not.toContain("wrote ");
+    expect(again.said()).toContain("(as it was)");
   });
 
   test("tells a script's error in two lines, and where in the code only with --stack", async () => {
@@ -255,6 +275,11 @@ describe("sprigwright describe", () => {
       for (const word of ["gap", "density", "airy | even | packed", 'default "even"', "must be given"])
         expect(host.said()).toContain(word);
     }
+    const scheme = listener();
+    await run(["describe", "dusk"], scheme);
+    expect(scheme.said()).toContain("of  a palette: { name, inks }; may be left out");
+    await run(["describe", "triad"], scheme);
+    expect(scheme.said()).toContain("of  any opaque CSS colour; must be given");
     const host = listener();
     await run(["describe", "toss", "--json"], host);
     expect(JSON.parse(host.said())).toMatchObject({ name: "sprigwright/toss", kind: "layout" });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { timeLeft } from "../../../src/node/command/progress.ts";
 import { columns, count, hang, sayBytes, wrap } from "../../../src/node/command/text.ts";
 
 test("wrapping keeps every word, in lines no longer than asked unless a word is", () => {
@@ -48,4 +49,17 @@ test("counts and columns", () => {
       [1],
     ),
   ).toEqual(["a     1  x", "bbb  22  yy"]);
+});
+
+describe("time left", () => {
+  test.each([
+    [0.5, 10, "10 s left"],
+    [0.25, 90, "5 min left"],
+    [0.9, 9.1, "2 s left"],
+    [0.04, 60, ""], // too little done to go by
+    [0.5, 1.9, ""], // too little time gone by
+    [1, 30, ""],
+  ])("at %d of the work after %d s is %o", (done, seconds, words) => {
+    expect(timeLeft(done, seconds)).toBe(words);
+  });
 });

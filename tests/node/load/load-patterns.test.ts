@@ -96,7 +96,7 @@ describe("a recipe", () => {
   test("that writePattern wrote gives the pattern back", async () => {
     const out = await scratch();
     const [pattern] = await loadPatterns(await put(out, "slipway.ts", scriptText()));
-    await writePattern(pattern!, { out, only: ["svg"] });
+    await writePattern(pattern!, { out, files: ["svg"] });
     const [again] = await loadPatterns(join(out, "slipway/recipe.json"));
     expect(recipeOf(again!)).toEqual(recipeOf(pattern!));
     expect((await buildTile(again!)).digest).toBe((await buildTile(pattern!)).digest);

@@ -13,7 +13,8 @@ describe("staging", () => {
     await staging.put("a.txt", "one");
     await staging.put("b.txt", new Uint8Array([50]));
     expect((await contents(out)).filter((name) => !name.includes(".unfinished-"))).toEqual(["quay"]);
-    await staging.publish();
+    await staging.publish(["a.txt", "b.txt"]);
+    await staging.discard();
     expect(await contents(out)).toEqual(["quay", "quay/a.txt", "quay/b.txt"]);
     expect(await readFile(join(out, "quay/b.txt"), "utf8")).toBe("2");
   });
@@ -33,7 +34,8 @@ describe("staging", () => {
     const stagings = await Promise.all(places.map(openStaging));
     await Promise.all(stagings.map((staging, i) => staging.put(`${i}.txt`, String(i))));
     await stagings[0]!.discard();
-    await Promise.all(stagings.slice(1).map((staging) => staging.publish()));
+    await Promise.all(stagings.slice(1).map((staging, i) => staging.publish([`${i + 1}.txt`])));
+    await Promise.all(stagings.map((staging) => staging.discard()));
     expect(await contents(out)).toEqual(["new", "new/quay", "new/quay/1.txt", "new/slip", "new/slip/2.txt"]);
   });
 

@@ -14,6 +14,7 @@ import { contents, moorings, offGrid, scratch } from "../given.ts";
 
 const ALL = [
   "moorings",
+  "moorings/manifest.json",
   "moorings/moorings-dawn-150dpi.png",
   "moorings/moorings-dawn-field.png",
   "moorings/moorings-dawn.svg",
@@ -35,9 +36,8 @@ describe("writePattern writes", () => {
     );
     for (const { file, bytes, kind, colorway } of files) {
       expect((await stat(file)).size).toBe(bytes);
-      expect(kind === "recipe" ? colorway : ["dawn", "dusk"].includes(colorway!)).toBe(
-        kind === "recipe" ? undefined : true,
-      );
+      const common = kind === "recipe" || kind === "manifest";
+      expect(common ? colorway : ["dawn", "dusk"].includes(colorway!)).toBe(common ? undefined : true);
     }
   });
 
@@ -58,7 +58,7 @@ describe("writePattern writes", () => {
 
   test("a recipe that builds the same tile", async () => {
     const out = await scratch();
-    await writePattern(moorings, { out, only: ["svg"] });
+    await writePattern(moorings, { out, files: ["svg"] });
     const recipe: unknown = JSON.parse(await readFile(join(out, "moorings/recipe.json"), "utf8"));
     const harbour = definePlugin({ name: "harbour", version: "1.0.0", pieces: [buoy, pebble] });
     const tile = await createKit({ plugins: [harbour] }).build(recipe);
@@ -75,9 +75,14 @@ describe("writePattern writes", () => {
 
   test("only the kinds and colorways asked for, each once", async () => {
     const out = await scratch();
-    const files = await writePattern(moorings, { out, only: ["svg", "svg"], colorways: ["dusk", "dusk"] });
-    expect(files.map(({ kind }) => kind)).toEqual(["svg", "recipe"]);
-    expect(await contents(out)).toEqual(["moorings", "moorings/moorings-dusk.svg", "moorings/recipe.json"]);
+    const files = await writePattern(moorings, { out, files: ["svg", "svg"], colorways: ["dusk", "dusk"] });
+    expect(files.map(({ kind }) => kind)).toEqual(["svg", "recipe", "manifest"]);
+    expect(await contents(out)).toEqual([
+      "moorings",
+      "moorings/manifest.json",
+      "moorings/moorings-dusk.svg",
+      "moorings/recipe.json",
+    ]);
   });
 
   test("over its own files, and leaves all others alone", async () => {
@@ -85,7 +90,7 @@ describe("writePattern writes", () => {
     await mkdir(join(out, "moorings"));
     await writeFile(join(out, "moorings/notes.txt"), "mine");
     await writeFile(join(out, "moorings/moorings-dawn.svg"), "old");
-    await writePattern(moorings, { out, only: ["svg"], colorways: ["dawn"] });
+    await writePattern(moorings, { out, files: ["svg"], colorways: ["dawn"] });
     expect(await readFile(join(out, "moorings/notes.txt"), "utf8")).toBe("mine");
     expect(await readFile(join(out, "moorings/moorings-dawn.svg"), "utf8")).toContain("<svg");
   });
@@ -99,8 +104,11 @@ describe("writePattern writes", () => {
     const done = steps.map((step) => step.done);
     expect(done).toEqual([...done].sort((a, b) => a - b));
     expect(done.at(-1)).toBe(1);
-    expect([...new Set(steps.map(({ stage }) => stage))]).toEqual(["tile", "raster", "files"]);
-    expect(steps.flatMap(({ file }) => file ?? [])).toEqual(files.map(({ file }) => file));
+    expect([...new Set(steps.map(({ stage }) => stage))]).toEqual(["tile", "files"]);
+    const told = steps.flatMap(({ file }) => file ?? []);
+    const pictures = files.filter(({ colorway }) => colorway !== undefined).map(({ file }) => file);
+    expect(told.slice(0, -1).sort()).toEqual(pictures.sort());
+    expect(told.at(-1)).toMatch(/manifest\.json$/);
   });
 });
 
@@ -132,7 +140,7 @@ describe("writePattern leaves everything as it was", () => {
 
   test("when the block is not whole pixels: the error of rasterize, unchanged, and no folder", async () => {
     const out = join(await scratch(), "deep/down");
-    const error = await refusalOf(() => writePattern(offGrid, { out, only: ["svg", "png"] }));
+    const error = await refusalOf(() => writePattern(offGrid, { out, files: ["svg", "png"] }));
     expect(error.code).toBe("not-whole-pixels");
     const own = await refusalOf(async () => rasterize(await buildTile(offGrid), { dpi: 150 }));
     expect(error.message).toBe(own.message);
@@ -142,7 +150,7 @@ describe("writePattern leaves everything as it was", () => {
   test("when a folder stands where a file should go", async () => {
     const out = await scratch();
     await mkdir(join(out, "moorings/recipe.json"), { recursive: true });
-    const error = await refusalOf(() => writePattern(moorings, { out, only: ["svg"] }));
+    const error = await refusalOf(() => writePattern(moorings, { out, files: ["svg"] }));
     expect(error.code).toBe("write-failed");
     expect(error.message).toContain("recipe.json: it could not be written: a folder is in the way");
     expect(await contents(out)).toEqual(["moorings", "moorings/recipe.json"]);
@@ -180,7 +188,7 @@ describe("writePattern refuses, before any work", () => {
     [{ out: "out", dpi: 9600 }, "number-range", "9600 dpi is outside 1 dpi to 2400 dpi"],
     [{ out: "out", colorways: ["dwan"] }, "unknown-colorway", 'did you mean "dawn"'],
     [{ out: "out", colorways: [] }, "wrong-type", "dawn, dusk"],
-    [{ out: "out", only: ["pgn"] }, "unknown-kind-of-picture", 'did you mean "png"'],
+    [{ out: "out", files: ["pgn"] }, "unknown-kind-of-file", 'did you mean "png"'],
     [{ out: "out", colourways: ["dawn"] }, "unknown-option", 'did you mean "colorways"'],
     [undefined, "wrong-type", "options"],
   ])("options %j", async (options, code, words) => {

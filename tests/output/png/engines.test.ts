@@ -8,36 +8,42 @@ import { meadow } from "./tiles.ts";
 
 const PIXELS = 240;
 
-it("gives the same bytes in another engine: QuickJS, which has neither V8's mathematics nor any timer", async () => {
-  const told = { ...meadow(90_000, 3, 5) };
-  const tile = { ...told, recipe: { ...told.recipe, subject: "flowers, ".repeat(200) } };
-  const raster = await rasterize(tile, { width: PIXELS, repeats: { across: 2, down: 2 } });
-  const here = raster.png({ name: "Größe", inks: inksOf(tile) });
+/** Two blocks and a bit each way. */
+const CUT = { width: 200, height: 190 } as const;
 
-  const script = `
+it.each(["indexed", "truecolor"] as const)(
+  "gives the same bytes, %s, in another engine: QuickJS, which has neither V8's mathematics nor any timer",
+  async (color) => {
+    const told = { ...meadow(90_000, 3, 5) };
+    const tile = { ...told, recipe: { ...told.recipe, subject: "flowers, ".repeat(200) } };
+    const raster = await rasterize(tile, { width: PIXELS, cut: CUT, color });
+    const here = raster.png({ name: "Größe", inks: inksOf(tile) });
+
+    const script = `
     import { crc32 } from "./src/output/png/chunks.ts";
     import { rasterize } from "./src/output/png/rasterize.ts";
     import { meadow } from "./tests/output/png/tiles.ts";
     const told = { ...meadow(90_000, 3, 5) };
     const tile = { ...told, recipe: { ...told.recipe, subject: "flowers, ".repeat(200) } };
     const inks = ${JSON.stringify(inksOf(tile))};
-    rasterize(tile, { width: ${PIXELS}, repeats: { across: 2, down: 2 } })
+    rasterize(tile, { width: ${PIXELS}, cut: ${JSON.stringify(CUT)}, color: "${color}" })
       .then((raster) => raster.png({ name: "Größe", inks }))
       .then((png) => { globalThis.answer = png.length + " " + crc32(png); })
       .catch((error) => { globalThis.answer = String(error.stack ?? error); });`;
-  const { outputFiles } = await build({
-    stdin: { contents: script, resolveDir: new URL("../../..", import.meta.url).pathname, loader: "ts" },
-    bundle: true,
-    write: false,
-    format: "iife",
-    target: "es2020",
-  });
-  const context = (await getQuickJS()).newContext();
-  context.unwrapResult(context.evalCode(outputFiles[0]!.text)).dispose();
-  context.runtime.executePendingJobs();
-  const answer = context.getProp(context.global, "answer");
-  const there = context.getString(answer);
-  answer.dispose();
-  context.dispose();
-  expect(there).toBe(`${here.length} ${crc32(here)}`);
-});
+    const { outputFiles } = await build({
+      stdin: { contents: script, resolveDir: new URL("../../..", import.meta.url).pathname, loader: "ts" },
+      bundle: true,
+      write: false,
+      format: "iife",
+      target: "es2020",
+    });
+    const context = (await getQuickJS()).newContext();
+    context.unwrapResult(context.evalCode(outputFiles[0]!.text)).dispose();
+    context.runtime.executePendingJobs();
+    const answer = context.getProp(context.global, "answer");
+    const there = context.getString(answer);
+    answer.dispose();
+    context.dispose();
+    expect(there).toBe(`${here.length} ${crc32(here)}`);
+  },
+);

@@ -175,3 +175,27 @@ export function meadow(size: number, across: number, seed: number): Tile {
   const layers = Object.entries(byRole).map(([role, paths]) => ({ role, path: joinPaths(paths) }));
   return tileOf({ width: size, height: size }, layers);
 }
+
+/**
+ * The same shapes in `count` roles beside the ground: contour after contour of a layer goes to another of its roles, so
+ * that every role meets many others.
+ */
+export function splitRoles(tile: Tile, count: number): Tile {
+  const { layers, block } = tile;
+  const shares = layers.map(
+    (_, i) => Math.floor(((i + 1) * count) / layers.length) - Math.floor((i * count) / layers.length),
+  );
+  const split = layers.flatMap(({ role, path }, i) =>
+    Array.from({ length: shares[i]! }, (_, k) => {
+      const kept: Path[] = [];
+      let from = 0;
+      path.contours.forEach((curves, index) => {
+        const to = from + curves * CURVE;
+        if (index % shares[i]! === k) kept.push({ points: path.points.slice(from, to), contours: [curves] });
+        from = to;
+      });
+      return { role: `${role}-${k}`, path: joinPaths(kept) };
+    }),
+  );
+  return tileOf(block, split);
+}

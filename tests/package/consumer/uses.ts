@@ -20,7 +20,8 @@ import {
   toss,
 } from "sprigwright";
 import { readArtwork } from "sprigwright/artwork";
-import { loadPatterns, type WrittenFile, writePattern } from "sprigwright/node";
+import { defaultFont, loadPatterns, type WrittenFile, writePattern } from "sprigwright/node";
+import { lineSheet, type Page, pagesToPdf, strikeOffSheet } from "sprigwright/sheets";
 
 const quays = definePattern({
   name: "quays",
@@ -75,6 +76,11 @@ export async function main(signal: AbortSignal): Promise<readonly WrittenFile[]>
   const svg: string = toSvg(tile, quays.colorways.dawn);
   const raster = await rasterize(tile, { dpi: 150 });
   const png: Uint8Array = raster.png(quays.colorways.dawn);
+  const font = await defaultFont();
+  const page: Page = strikeOffSheet({ tile, colorway: quays.colorways.dawn, font, size: "8x10in" });
+  const pdf: Uint8Array = await pagesToPdf([page, lineSheet({ tile, colorways: quays.colorways, font })]);
+  // @ts-expect-error: no sheet has this size.
+  strikeOffSheet({ tile, colorway: quays.colorways.dawn, font, size: "A11" });
   const report: Report = inspect(tile, { surface: "fabric" });
   const again = await kit.build(recipeOf(quays));
   const [loaded]: readonly Pattern[] = await loadPatterns("quays.ts");
@@ -82,7 +88,7 @@ export async function main(signal: AbortSignal): Promise<readonly WrittenFile[]>
   // @ts-expect-error: the pattern has no colorway "noon".
   await writePattern(quays, { out: "out", colorways: ["noon"] });
   const artwork = readArtwork("<svg/>");
-  if (!report.ok || svg.length + png.length === 0 || again.digest !== tile.digest)
+  if (!report.ok || svg.length + png.length + pdf.length === 0 || again.digest !== tile.digest)
     throw new SprigwrightError({ code: "not-so", where: "main", what: String(artwork), fix: "look again" });
-  return writePattern(quays, { out: "out", colorways: ["dawn"], only: ["svg", "field"] });
+  return writePattern(quays, { out: "out", colorways: ["dawn"], files: ["svg", "field"] });
 }
