@@ -69,9 +69,7 @@ const garden = definePattern({
   },
 });
 
-const planned = colorways(await buildTile(garden), {
-  palettes: [firstFerry, deepWater, orchardLane, netLoft],
-  count: 12,
-});
+const tile = await buildTile(garden);
+const planned = colorways(tile, { palettes: [firstFerry, deepWater, orchardLane, netLoft], count: 12 });
 
-export default withColorways(garden, planned);
+export default withColorways(tile, planned);

@@ -107,6 +107,7 @@ export {
   wave,
   whelk,
 } from "./motif/primitives/index.ts";
+export type { FileNotes } from "./output/about.ts";
 export type { Cut } from "./output/cut.ts";
 export type { KeptRecipe } from "./output/kept-recipe.ts";
 export { type ColorType, type Raster, type RasterizeOptions, rasterize } from "./output/png/rasterize.ts";

@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { PNG } from "pngjs";
 import { buildTile, rasterize } from "sprigwright";
 import { loadPatterns } from "sprigwright/node";
+import { indexedPng } from "./fewer-shades.mjs";
 
 const out = "docs/pictures";
 
@@ -36,8 +37,10 @@ function grid(pictures, across, gutter) {
   return sheet;
 }
 
-const write = (name, picture) =>
-  writeFileSync(`${out}/${name}.png`, PNG.sync.write(picture, { colorType: 2, deflateLevel: 9 }));
+/** Shades that differ by less than so much of 255 become one: nobody sees it, and pages load sooner. */
+const APART = 8;
+
+const write = (name, picture) => writeFileSync(`${out}/${name}.png`, indexedPng(picture, APART));
 
 mkdirSync(out, { recursive: true });
 for (const { name, across, height, swatch } of [

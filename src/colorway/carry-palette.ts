@@ -12,7 +12,7 @@ export interface CarryOptions<Ink extends string = string> {
   /** The patterns of a collection: the hero, its coordinates, its blenders. */
   readonly tiles: readonly Tile[];
   /** Role → ink, for all patterns alike: `{ ground: "chalk", leaf: "kelp" }`. A role that is called as an ink needs none. */
-  readonly roles: Readonly<Record<string, NoInfer<Ink>>>;
+  readonly roles?: Readonly<Record<string, NoInfer<Ink>>>;
   /** Name of the colorways; default: the palette's. */
   readonly name?: string;
 }
@@ -22,6 +22,9 @@ export interface CarryOptions<Ink extends string = string> {
  * in all of them, the ground above all, so that everything cut from the collection goes together.
  *
  * @example const [hero, stripe] = carryPalette({ palette: quay, tiles: [pears, stripes], roles: { ground: "chalk", leaf: "kelp" } })
+ * A colorway that was planned for one of them goes on to the others as it is, since its inks are called as its roles:
+ * `palette: { name: best.name, inks: best.inks }`.
+ *
  * @throws SprigwrightError `unknown-ink`, `unknown-role` for a role that no pattern has, `missing-ink` naming the pattern and
  * its roles without an ink, `wrong-type`, `unknown-option`
  */
@@ -31,7 +34,7 @@ export function carryPalette<const Ink extends string>(options: CarryOptions<Ink
   const known = ["palette", "tiles", "roles", "name"];
   for (const key of Object.keys(options))
     if (!known.includes(key)) throw unknownName(`${where} > ${key}`, "option", key, known);
-  const { tiles, roles } = options;
+  const { tiles, roles = {} } = options;
   const { name: called, inks } = readPalette(options.palette, `${where} > palette`);
   const name = options.name ?? called;
   if (!Array.isArray(tiles)) throw wrongType(`${where} > tiles`, tiles, "a list of tiles");

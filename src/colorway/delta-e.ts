@@ -1,5 +1,6 @@
 import { type Color, differenceCiede2000 } from "culori/fn";
-import { parseColor, prepareColors, toInk } from "./ink.ts";
+import { prepareColors } from "../motif/artwork/color.ts";
+import { parseColor, toInk } from "./ink.ts";
 
 /**
  * How different two inks look: CIEDE2000 (ISO/CIE 11664-6), 0 for the same. About 1 is the least that is seen side by

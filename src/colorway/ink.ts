@@ -1,58 +1,12 @@
-import {
-  type Color,
-  converter,
-  formatHex,
-  inGamut,
-  modeA98,
-  modeHsl,
-  modeHwb,
-  modeLab,
-  modeLab65,
-  modeLch,
-  modeLrgb,
-  modeOklab,
-  modeOklch,
-  modeP3,
-  modeProphoto,
-  modeRec2020,
-  modeRgb,
-  modeXyz50,
-  modeXyz65,
-  parse,
-  toGamut,
-  useMode,
-} from "culori/fn";
+import { type Color, converter, parse } from "culori/fn";
 import { badColor } from "../errors/catalogue.ts";
+import { bytesOf, mappedFill, prepareColors } from "../motif/artwork/color.ts";
 
-/** The colour spaces of CSS Color 4, and CIELAB of D65 for differences; culori keeps them in a list, filled at first use. */
-const SPACES = [
-  modeRgb,
-  modeLrgb,
-  modeHsl,
-  modeHwb,
-  modeLab,
-  modeLab65,
-  modeLch,
-  modeOklab,
-  modeOklch,
-  modeP3,
-  modeA98,
-  modeProphoto,
-  modeRec2020,
-  modeXyz50,
-  modeXyz65,
-];
 /** Hex digits without their "#": culori takes them, CSS does not, and "facade" would pass for a colour. */
 const BARE_HEX = /^\s*[0-9a-f]+\s*$/i;
 
-let ready = false;
-
-/** Makes culori know its colour spaces. Cheap after the first call. */
-export function prepareColors(): void {
-  if (ready) return;
-  for (const space of SPACES) useMode(space as Parameters<typeof useMode>[0]);
-  ready = true;
-}
+/** No number of a colour is larger than this, hues and percentages included; beyond, conversions run over. */
+const LARGEST = 1e6;
 
 /**
  * Any opaque CSS colour (CSS Color 4) as `#rrggbb`, 8-bit sRGB.
@@ -69,20 +23,23 @@ export function isColor(text: string): boolean {
   return text.length <= 200 && !BARE_HEX.test(text) && parse(text) !== undefined;
 }
 
+/** Whether a text is a CSS colour that lets through what lies below it. */
+export const isTranslucent = (text: string): boolean => isColor(text) && (parse(text)?.alpha ?? 1) < 1;
+
 /** Any opaque CSS colour, as culori has it. @throws SprigwrightError `bad-color` */
 export function parseColor(color: unknown, where: string): Color {
   prepareColors();
   const parsed = typeof color === "string" && isColor(color) ? parse(color) : undefined;
   if (!parsed) throw badColor(where, color);
   if (parsed.alpha !== undefined && parsed.alpha < 1) throw badColor(where, color, "is not opaque");
+  for (const part of Object.values(parsed))
+    if (typeof part === "number" && !(Math.abs(part) <= LARGEST))
+      throw badColor(where, color, "is beyond all colours");
   return parsed;
 }
 
 /** A colour as an ink; one outside sRGB after the gamut mapping of CSS Color 4, 13.2. */
-export function toInk(color: Color): string {
-  prepareColors();
-  return formatHex(inGamut("rgb")(color) ? color : toGamut("rgb", "oklch")(color));
-}
+export const toInk = (color: Color): string => mappedFill(color);
 
 /** Whether an 8-bit ink can be a colour as it is: its channels, taken to 1e-6, round to 0..255 by themselves. */
 export function inSrgb(color: Color): boolean {
@@ -95,7 +52,4 @@ export function inSrgb(color: Color): boolean {
 }
 
 /** Red, green and blue, 0..255, of an ink `#rrggbb`. */
-export function inkBytes(ink: string): readonly [red: number, green: number, blue: number] {
-  const value = Number.parseInt(ink.slice(1), 16);
-  return [value >> 16, (value >> 8) & 255, value & 255];
-}
+export const inkBytes = (ink: string): readonly [red: number, green: number, blue: number] => bytesOf(ink);

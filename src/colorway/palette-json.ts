@@ -1,10 +1,8 @@
-import { badInput, wrongType } from "../errors/catalogue.ts";
-import { parsedJson } from "./foreign.ts";
-import { listPalettes, type Palette, readPalette } from "./palette.ts";
+import { wrongType } from "../errors/catalogue.ts";
+import { checkPaletteCount, parsedJson } from "./foreign.ts";
+import { listPalettes, type Palette } from "./palette.ts";
 
 const MOST_TEXT = 4_000_000;
-/** Most palettes of one file. */
-const MOST_PALETTES = 10_000;
 
 /** Palettes as JSON text: a list of `{ "name", "inks" }`. `readPaletteJson` gives them back. */
 export function toPaletteJson(palettes: Palette | readonly Palette[]): string {
@@ -13,21 +11,13 @@ export function toPaletteJson(palettes: Palette | readonly Palette[]): string {
 
 /**
  * Palettes from JSON text: one `{ "name", "inks" }`, or a list of them; inks are any CSS colours.
- * @throws SprigwrightError `not-json`, `palettes-too-large`, `same-name`, and what `palette` throws
+ * @throws SprigwrightError `bad-json`, `palettes-too-large`, `same-name`, and what `palette` throws
  */
 export function readPaletteJson(text: string): readonly Palette[] {
   if (typeof text !== "string") throw wrongType("palettes", text, "the text of a JSON file");
   const parsed = parsedJson(text, "palettes", MOST_TEXT);
   const list: readonly unknown[] = Array.isArray(parsed) ? parsed : [parsed];
-  if (list.length === 0 || list.length > MOST_PALETTES)
-    throw badInput(
-      "wrong-type",
-      "palettes",
-      `there are ${list.length}`,
-      `give 1 to ${MOST_PALETTES} of them`,
-    );
-  return listPalettes(
-    list.map((one, i) => readPalette(one, `palettes[${i}]`)),
-    "palettes",
-  );
+  if (list.length === 0) throw wrongType("palettes", list, "one palette, or a list of some");
+  checkPaletteCount(list.length, "palettes");
+  return listPalettes(list as readonly Palette[], "palettes");
 }

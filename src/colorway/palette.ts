@@ -62,9 +62,9 @@ export function readPalette(input: unknown, where: string): Palette {
 export function listPalettes(given: Palette | readonly Palette[], where: string): readonly Palette[] {
   const list: readonly unknown[] = Array.isArray(given) ? given : [given];
   const palettes = list.map((one, i) => readPalette(one, `${where}[${i}]`));
+  const names = new Set<string>();
   palettes.forEach(({ name }, i) => {
-    const twin = palettes.findIndex((other) => other.name === name);
-    if (twin < i)
+    if (names.size === names.add(name).size)
       throw badInput(
         "same-name",
         `${where}[${i}]`,
@@ -83,13 +83,7 @@ function readInks(
   const names = Object.keys(inks);
   if (names.length === 0)
     throw badInput("empty-palette", `${where} > inks`, "there are no inks", "give it at least one ink");
-  if (names.length > MOST_INKS)
-    throw badInput(
-      "too-many-inks",
-      `${where} > inks`,
-      `${names.length} inks are more than ${MOST_INKS}`,
-      "make several palettes of it",
-    );
+  if (names.length > MOST_INKS) throw tooManyInks(names.length, where);
   const read: Record<string, string> = {};
   const known = new Map<string, string>();
   for (const name of names) {
@@ -104,6 +98,14 @@ function readInks(
   }
   return Object.freeze(read);
 }
+
+export const tooManyInks = (count: number, where: string): Error =>
+  badInput(
+    "too-many-inks",
+    `${where} > inks`,
+    `${count} inks are more than ${MOST_INKS}`,
+    "make several palettes of it",
+  );
 
 function readPaletteInk(value: unknown, gamut: "refuse" | "map", where: string): string {
   const color = parseColor(value, where);

@@ -15,7 +15,14 @@ export function readPicks(text: string, known: readonly string[], where: string)
   for (const key of Object.keys(picks))
     if (key !== "colorways") throw unknownName(`${where} > ${key}`, "option", key, ["colorways"]);
   const names = picks["colorways"];
-  if (!Array.isArray(names) || names.length === 0) throw wrongType(`${where} > colorways`, names, FORM);
+  if (!Array.isArray(names)) throw wrongType(`${where} > colorways`, names, FORM);
+  if (names.length === 0)
+    throw badInput(
+      "no-colorways",
+      `${where} > colorways`,
+      "no colorway is picked",
+      "list some, or remove the file",
+    );
   (names as unknown[]).forEach((name, i) => {
     const place = `${where} > colorways[${i}]`;
     if (typeof name !== "string") throw wrongType(place, name, "the name of a colorway");
@@ -35,7 +42,7 @@ function parse(text: string, where: string): unknown {
       "give the names of colorways alone",
     );
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.replace(/^\ufeff/, ""));
   } catch (cause) {
     throw badInput("bad-json", where, "it cannot be read as JSON", `write ${FORM}`, cause);
   }

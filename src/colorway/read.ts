@@ -4,16 +4,22 @@ import type { Colorway } from "./colorway.ts";
 import { readInk } from "./ink.ts";
 
 /** Most colorways of one pattern. */
-const MOST_COLORWAYS = 500;
+export const MOST_COLORWAYS = 500;
 
 const COLORWAY_NAME = /^[a-z0-9][a-z0-9-]{0,59}$/;
 
 /**
  * One colorway from unchecked values: an ink for every role, and for nothing else.
- * @throws SprigwrightError `missing-ink`, `unknown-role`, `bad-color`
+ * @throws SprigwrightError `missing-ink`, `unknown-role`, `bad-color`, `wrong-type`
  */
-export function readColorway(name: string, inks: unknown, roles: readonly string[], where: string): Colorway {
-  if (!COLORWAY_NAME.test(name)) throw wrongType(where, name, 'a name in kebab-case, such as "first-light"');
+export function readColorway(
+  name: unknown,
+  inks: unknown,
+  roles: readonly string[],
+  where: string,
+): Colorway {
+  if (typeof name !== "string" || !COLORWAY_NAME.test(name))
+    throw wrongType(where, name, 'a name in kebab-case, such as "first-light"');
   if (!isRecord(inks)) throw wrongType(where, inks, "an object that gives each role a colour");
   for (const role of Object.keys(inks))
     if (!roles.includes(role)) throw unknownName(`${where} > ${role}`, "role", role, roles);

@@ -77,13 +77,13 @@ export const notWholePixels = (
   where: string,
   size: { readonly width: number; readonly height: number },
   dpi: number,
-  nearest: readonly string[],
+  nearest: { readonly sizes: readonly string[]; readonly dpis: readonly number[] },
 ): SprigwrightError =>
   fault({
     code: "not-whole-pixels",
     where,
     what: `a block of ${size.width / 1000} x ${size.height / 1000} mm is not a whole number of pixels at ${dpi} dpi`,
-    fix: `nearest sizes that are: ${nearest.join("; ")}; or ask rasterize for a width in pixels; SVG and field views do not need whole pixels`,
+    fix: `${nearest.dpis.length > 0 ? `it is one at ${nearest.dpis.join(" or ")} dpi; ` : ""}nearest sizes that are at ${dpi}: ${nearest.sizes.join("; ")}; SVG, PDF, field views and pictures of a given width do not need whole pixels`,
   });
 
 export const motifTooLarge = (where: string, what: string, fix: string): SprigwrightError =>

@@ -12,6 +12,13 @@ export function wholePixelStep(dpi: number): number {
   return UM_PER_INCH / gcd(UM_PER_INCH, dpi);
 }
 
+/** The nearest dpi below and above at which all of `lengths` (µm) are whole pixels, the lower first. */
+export function nearestWholeDpis(lengths: readonly number[], dpi: number): readonly number[] {
+  const step = UM_PER_INCH / lengths.reduce(gcd, UM_PER_INCH);
+  const below = Math.floor(dpi / step) * step;
+  return below > 0 ? [below, below + step] : [below + step];
+}
+
 /** Pixels per metre for a PNG pHYs chunk: the nearest whole number (300 dpi is 11 811). */
 export const pixelsPerMetre = (pixels: number, um: number): number => Math.round((pixels * 1e6) / um);
 

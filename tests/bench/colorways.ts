@@ -46,7 +46,7 @@ const random = createRandom("restarts");
 let best = 0;
 for (let k = 0; k < RESTARTS; k++) {
   const start = random.below(candidates.length);
-  best = Math.max(best, leastDistance(farthestFirst(candidates.length, count, start, distance), distance));
+  best = Math.max(best, leastDistance(farthestFirst(candidates.length, count, [start], distance), distance));
 }
 console.log(
   `smallest mutual distance ${ours.toFixed(3)}, best of ${RESTARTS} random restarts ${best.toFixed(3)}: ${(ours / best).toFixed(3)}x`,

@@ -41,6 +41,17 @@ describe("one palette over a collection", () => {
     expect(toSvg(blender, second!)).toContain("#3f6b4f");
   });
 
+  it("carries a colorway of one pattern on to the others", () => {
+    const best = {
+      name: "dawn",
+      inks: { ground: "#f6ead7", blade: "#3f6b4f", vein: "#d9803c", kelp: "#224433" },
+    };
+    expect(carryPalette({ palette: best, tiles: [hero, blender] })).toEqual([
+      { name: "dawn", inks: { ground: "#f6ead7", blade: "#3f6b4f", vein: "#d9803c" } },
+      { name: "dawn", inks: { ground: "#f6ead7", kelp: "#224433" } },
+    ]);
+  });
+
   const call = (more: object): string =>
     refusal(() =>
       carryPalette({ palette: quay, tiles: [hero, blender], roles: { ground: "chalk" }, ...more } as never),

@@ -125,6 +125,13 @@ describe("readInk", () => {
     );
   });
 
+  it.each(["color(srgb 1e308 -1e308 1e308)", "oklch(0.5 1e300 40)", "rgb(1e9 0 0)"])(
+    "refuses %s: sums with it run over",
+    (color) => {
+      expect(refusal(() => readInk(color, "x")).what).toMatch(/ is beyond all colours$/);
+    },
+  );
+
   it.each([0xff8800, null, undefined, {}, ["red"], "x".repeat(1e6)])("refuses %s", (color) => {
     expect(refusal(() => readInk(color, "x")).code).toBe("bad-color");
   });

@@ -2,8 +2,8 @@ import Color from "colorjs.io";
 import { converter } from "culori/fn";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { prepareColors } from "../../src/colorway/ink.ts";
 import { oklchOf } from "../../src/colorway/schemes/oklch.ts";
+import { prepareColors } from "../../src/motif/artwork/color.ts";
 import { oklabOf } from "../../src/motif/artwork/trace/oklab.ts";
 
 const hex = fc.integer({ min: 0, max: 0xffffff }).map((v) => `#${v.toString(16).padStart(6, "0")}`);

@@ -92,11 +92,15 @@ describe("palettes as JSON", () => {
   });
 
   it.each([
-    ["{", "not-json"],
+    ["{", "bad-json"],
     ["[]", "wrong-type"],
     ["7", "wrong-type"],
     ['[{"name":"a","inks":{"x":"red"}},{"name":"a","inks":{"x":"red"}}]', "same-name"],
     ['{"name":"a","inks":{"x":"red"},"more":1}', "unknown-option"],
     [" ".repeat(4_000_001), "palettes-too-large"],
+    [
+      JSON.stringify(Array.from({ length: 1001 }, (_, i) => ({ name: `p${i}`, inks: { x: "red" } }))),
+      "palettes-too-large",
+    ],
   ])("%.40s is refused", (text, code) => expect(refusal(() => readPaletteJson(text)).code).toBe(code));
 });

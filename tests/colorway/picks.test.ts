@@ -11,10 +11,14 @@ it("picks are read in their order, each once", () => {
   expect(read('{ "colorways": ["lichen", "dawn", "lichen"] }')).toEqual(["lichen", "dawn"]);
 });
 
+it("picks that an editor saved with a byte order mark are read all the same", () => {
+  expect(read('\ufeff{ "colorways": ["dawn"] }')).toEqual(["dawn"]);
+});
+
 it.each([
   ["no JSON", "colorways: dawn", "bad-json", "colorways"],
   ["a bare list", '["dawn"]', "wrong-type", '"colorways"'],
-  ["an empty list", '{ "colorways": [] }', "wrong-type", "picked"],
+  ["an empty list", '{ "colorways": [] }', "no-colorways", "list some"],
   ["nothing", "{}", "wrong-type", "picked"],
   ["an unknown key", '{ "colorway": ["dawn"], "colorways": ["dawn"] }', "unknown-option", '"colorways"'],
   ["an unknown name", '{ "colorways": ["dawn", "hightide"] }', "unknown-colorway", '"high-tide"'],

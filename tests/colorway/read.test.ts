@@ -45,8 +45,8 @@ describe("a colorway", () => {
   });
 
   it("has a kebab-case name", () => {
-    for (const name of ["First Light", "", "x".repeat(61), "../up", "Dawn"])
-      expect(refusal(() => read(inks, name)).what).toMatch(/is not a name in kebab-case/);
+    for (const name of ["First Light", "", "x".repeat(61), "../up", "Dawn", null, 3])
+      expect(refusal(() => readColorway(name, inks, roles, "x")).what).toMatch(/is not a name in kebab-case/);
   });
 });
 

@@ -95,7 +95,7 @@ describe("the catalogue", () => {
       catalogue.unknownName("w", "output option", "a", []),
       catalogue.missingInk("w", ["leaf"]),
       catalogue.badColor("w", "x"),
-      catalogue.notWholePixels("w", { width: 1, height: 1 }, 150, ["a"]),
+      catalogue.notWholePixels("w", { width: 1, height: 1 }, 150, { sizes: ["a"], dpis: [] }),
       catalogue.motifTooLarge("w", "x", "draw it smaller"),
       catalogue.badShape("w", "x"),
       catalogue.pieceFailed("w", new Error("x")),

@@ -78,6 +78,7 @@ export function listener(
     err: sink(err),
     env: given.env ?? {},
     signal,
+    heed: () => {},
     said: () => out.join(""),
     told: () => err.join(""),
   };

@@ -75,8 +75,6 @@ describe("the packed package, installed in an empty folder,", () => {
 
   test.each([
     ["typescript", "nodenext"],
-    ["typescript", "bundler"],
-    ["typescript6", "nodenext"],
     ["typescript6", "bundler"],
   ])("type-checks a program with %s under %s", (compiler, resolution) => {
     copyFileSync(join(root, "tests/package/consumer/uses.ts"), join(installed, "uses.ts"));

@@ -51,6 +51,7 @@ export const png: Uint8Array = (await rasterize(tile, { dpi: 150 })).png(first!)
 export const colorway: Colorway<"fruit" | "seed" | "moss"> = first!;
 export const small = colorways(scaleTile(tile, 0.5), { palettes: [quay], hold: { seed: "tide" } });
 export const again = withColorways(pattern, planned);
+export const onTile = withColorways(tile, planned);
 export const score: number = rateColorway(tile, pattern.colorways.dawn).score;
 export const pair: readonly ["ground" | "fruit" | "seed" | "moss", string] = first!.why.weakest!.roles;
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   gcd,
   isWholePixels,
+  nearestWholeDpis,
   nearestWholeLengths,
   pixelsAt,
   pixelsPerMetre,
@@ -29,6 +30,24 @@ describe("pixels", () => {
   it("takes a dpi that is not a whole number at its word", () => {
     expect(isWholePixels(25_400, 72.5)).toBe(false);
     expect(isWholePixels(50_800, 72.5)).toBe(true);
+  });
+
+  it("gives the dpi below and above at which all lengths are whole pixels, and none nearer", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 400 }),
+        fc.integer({ min: 1, max: 400 }),
+        fc.integer({ min: 1, max: 2400 }),
+        (w, h, dpi) => {
+          const lengths = [w * 254, h * 254]; // hundredths of an inch
+          const fits = (at: number): boolean => lengths.every((um) => isWholePixels(um, at));
+          const found = nearestWholeDpis(lengths, dpi);
+          for (const at of found) expect(fits(at)).toBe(true);
+          for (let at = dpi; at >= 1 && !found.includes(at); at--) expect(fits(at)).toBe(false);
+          for (let at = dpi + 1; !found.includes(at); at++) expect(fits(at)).toBe(false);
+        },
+      ),
+    );
   });
 
   it("gives lengths that are whole pixels and whole µm, the nearest first and nothing nearer", () => {

@@ -1,9 +1,8 @@
 import { badInput, wrongType } from "../../errors/catalogue.ts";
 import { blocksOf } from "../../motif/artwork/blocks.ts";
 import { readDeclarations } from "../../motif/artwork/declarations.ts";
-import { kebab, unique } from "../../params/kebab.ts";
 import { type ForeignInk, type ForeignOptions, foreignPalette } from "../foreign.ts";
-import { isColor } from "../ink.ts";
+import { isColor, isTranslucent } from "../ink.ts";
 import type { Palette } from "../palette.ts";
 
 /** Longest style sheet, and blocks within blocks. */
@@ -14,8 +13,8 @@ const MEANT = /^#|^(rgba?|hsla?|hwb|lab|lch|oklab|oklch|color)\(/i;
 
 /**
  * Palettes from the custom properties of a style sheet: each rule that sets colours becomes a palette, called by its
- * selector (`:root` becomes `root`), and `--sea-glass: #9fc2b4` an ink `sea-glass`. Properties that hold no colour,
- * or stand for another (`var(--kelp)`), are passed over.
+ * selector (`:root` becomes `root`), and `--sea-glass: #9fc2b4` an ink `sea-glass`. Properties that hold no colour, or a
+ * translucent one, or stand for another (`var(--kelp)`), are passed over; a colour that comes again keeps its first name.
  * @throws SprigwrightError `css-too-large`, `no-colors`, `bad-color`, and what `palette` throws
  */
 export function readCssColors(css: string, options: ForeignOptions = {}): readonly Palette[] {
@@ -25,12 +24,15 @@ export function readCssColors(css: string, options: ForeignOptions = {}): readon
   const taken = new Set<string>();
   const palettes = rulesOf(css, 0).flatMap(({ head, body }) => {
     const inks = inksOf(body, `css > ${head}`);
-    return inks.length === 0
-      ? []
-      : [foreignPalette(unique(kebab(head) || "palette", taken), inks, "css", options)];
+    return inks.length === 0 ? [] : [foreignPalette(head, inks, taken, "css", options)];
   });
   if (palettes.length === 0)
-    throw badInput("no-colors", "css", "no custom property has a colour", "give rules with --name: colour");
+    throw badInput(
+      "no-colors",
+      "css",
+      "no custom property has an opaque colour",
+      "give rules with --name: colour",
+    );
   return Object.freeze(palettes);
 }
 
@@ -46,7 +48,8 @@ function rulesOf(css: string, depth: number): { readonly head: string; readonly 
 function inksOf(body: string, where: string): ForeignInk[] {
   const { plain, important } = readDeclarations(body);
   return [...new Map([...plain, ...important])].flatMap(([name, color]) => {
-    if (!name.startsWith("--") || !(MEANT.test(color) || isColor(color))) return [];
+    const isInk = (MEANT.test(color) || isColor(color)) && !isTranslucent(color);
+    if (!name.startsWith("--") || !isInk) return [];
     return [{ name: name.slice(2), color, alias: false, where: `${where} > ${name}` }];
   });
 }

@@ -24,13 +24,18 @@ export function colorwayDistance(
 
 /**
  * Numbers of `count` entries out of `total` that lie far apart: beginning with `start`, each time the one that is farthest
- * from all that were chosen (Gonzalez, 1985: at least half as far apart as any choice can be); of equals the first.
+ * from all that were chosen (Gonzalez, 1985: from one entry, at least half as far apart as any choice can be); of equals the first.
  */
-export function farthestFirst(total: number, count: number, start: number, distance: Distance): number[] {
-  const chosen = [start];
+export function farthestFirst(
+  total: number,
+  count: number,
+  start: readonly number[],
+  distance: Distance,
+): number[] {
+  const chosen = [...start];
   const away = new Float64Array(total).fill(Number.POSITIVE_INFINITY);
-  while (chosen.length < Math.min(count, total)) {
-    const last = chosen[chosen.length - 1]!;
+  for (let k = 0; k < Math.min(count, total) - 1; k++) {
+    const last = chosen[k]!;
     away[last] = -1;
     let best = -1;
     for (let i = 0; i < total; i++) {
@@ -39,7 +44,7 @@ export function farthestFirst(total: number, count: number, start: number, dista
       if (d < away[i]!) away[i] = d;
       if (best < 0 || away[i]! > away[best]!) best = i;
     }
-    chosen.push(best);
+    if (k === chosen.length - 1) chosen.push(best);
   }
   return chosen;
 }

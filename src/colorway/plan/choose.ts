@@ -13,16 +13,19 @@ const WIDENED = 4;
 const EXCHANGES = 60;
 
 /**
- * Chooses `count` of a list that is sorted by worth, best first: far apart, then as good as that allows.
+ * Chooses `count` of a list that is sorted by worth, best first: the first, and others far apart, then as good as that allows.
  *
- * Farthest-first choices are begun from entries all over the list, the best of them widened, and the one whose nearest two
- * are farthest apart is taken. Then every chosen entry makes way for the best one that keeps (nearly) that distance from all others.
+ * Farthest-first choices are begun from the first entry and a second all over the list, the best of them widened, and the one
+ * whose nearest two are farthest apart is taken. Then every chosen entry but the first makes way for the best one that keeps
+ * (nearly) that distance from all others.
  */
 export function choose(total: number, count: number, distance: Distance): number[] {
   if (count >= total) return Array.from({ length: total }, (_, i) => i);
-  const starts = Math.min(STARTS, total);
+  if (count === 1) return [0];
+  const starts = Math.min(STARTS, total - 1);
   const begun = Array.from({ length: starts }, (_, k) => {
-    const chosen = farthestFirst(total, count, Math.floor((k * total) / starts), distance);
+    const second = k === 0 ? [] : [1 + Math.floor((k * (total - 1)) / starts)];
+    const chosen = farthestFirst(total, count, [0, ...second], distance);
     return { chosen, least: leastDistance(chosen, distance) };
   });
   begun.sort((a, b) => b.least - a.least);
@@ -42,6 +45,7 @@ function wider(chosen: readonly number[], total: number, distance: Distance): nu
     const [one, other, least] = nearest(taken, distance);
     let [best, away] = [taken, least];
     for (const place of [one, other]) {
+      if (taken[place] === 0) continue;
       const others = taken.filter((_, i) => i !== place);
       for (let i = 0; i < total; i++) {
         let near = Number.POSITIVE_INFINITY;

@@ -27,7 +27,8 @@ export interface PlannedColorway<R extends string = string> extends Colorway<R>,
 
 /**
  * Plans colorways of a tile: gives the inks of palettes to its roles in all ways there are, ranks them by how well they
- * read in this very pattern, and chooses some that are good and far apart. Best first; the same every time.
+ * read in this very pattern, and chooses the best of all and some that are good and far apart. Best first; the same every
+ * time. What scores below 75 is offered only where there is nothing better.
  *
  * What is good: roles that meet are told apart (CIEDE2000 and lightness, by the length of their common edges as measured on
  * the tile), motifs stand off the ground, large areas are quiet and a small one is strong. Where there are too many ways to
@@ -35,7 +36,7 @@ export interface PlannedColorway<R extends string = string> extends Colorway<R>,
  *
  * @example const [best] = colorways(tile, { palettes: [quay, orchard], count: 12, hold: { ground: "chalk" } });
  * toSvg(tile, best!);
- * @throws SprigwrightError `palette-too-small`, `same-palette`, `same-ink`, `out-of-gamut`, `bad-color`, `unknown-role`,
+ * @throws SprigwrightError `palette-too-small`, `same-name`, `same-ink`, `out-of-gamut`, `bad-color`, `unknown-role`,
  * `unknown-ink`, `unknown-choice`, `unknown-option`, `number-range`, `list-length`, `too-many-inks`, `wrong-type`;
  * `no-colorway` when nothing keeps all the rules
  */

@@ -6,7 +6,7 @@ import type { Sight } from "./sight.ts";
 export interface Terms {
   /** How well roles that meet are told apart, by ΔE00 and lightness; long edges count more. */
   readonly edges: number;
-  /** How far motifs stand off the ground they lie on, in lightness; large roles count more. */
+  /** How far motifs stand off the ground they lie on, in lightness: half the mean by area, half the worst of the large. */
   readonly ground: number;
   /** How quiet large areas are: chroma by area. */
   readonly quiet: number;
@@ -27,6 +27,8 @@ export interface Judged {
 const LIMITS = {
   /** Difference in L* at which a motif stands off its ground as well as can be. */
   standing: 38,
+  /** Part of all that lies on the ground from which a role may not sink into it unnoticed. */
+  large: 0.15,
   /** Mean chroma (OKLCH) over the cloth up to which it is quiet, and from which it is loud. */
   calm: 0.045,
   loud: 0.16,
@@ -43,13 +45,17 @@ const SHARE = { edges: 0.4, ground: 0.25, quiet: 0.2, accent: 0.15 } as const;
  * best ink there is, so that what is half assigned is never judged worse than what can become of it.
  */
 export function judge(sight: Sight, table: InkTable, inks: ArrayLike<number>): Judged {
+  // Called thousands of times before the engine has warmed up: one plain statement for each value.
   let edges = 0;
-  let [worst, most] = [0, -1];
+  let worst = 0;
+  let most = -1;
   let weakest = -1;
-  let [standing, area] = [0, 0];
+  let standing = 0;
+  let sunk = 1;
   for (let e = 0; e < sight.edges.length; e++) {
-    const { below, above, weight } = sight.edges[e]!;
-    const [a, b] = [inks[below]!, inks[above]!];
+    const { below, above, weight, lying } = sight.edges[e]!;
+    const a = inks[below]!;
+    const b = inks[above]!;
     const known = a >= 0 && b >= 0;
     const read = known ? table.reads[a * table.inks.length + b]! : 1;
     edges += weight * read;
@@ -59,12 +65,13 @@ export function judge(sight: Sight, table: InkTable, inks: ArrayLike<number>): J
     const loss = pull > 0 ? 1 + pull : weight * (1 - read);
     if (loss > most) [most, weakest] = [loss, e];
     if (below !== 0) continue;
-    const share = sight.shares[above]!;
     const gap = known ? Math.abs(table.lightness[a]! - table.lightness[b]!) : LIMITS.standing;
-    standing += share * Math.min(1, gap / LIMITS.standing);
-    area += share;
+    const off = Math.min(1, gap / LIMITS.standing);
+    standing += lying * off;
+    if (lying >= LIMITS.large) sunk = Math.min(sunk, off);
   }
-  let [mean, strongest] = [0, 0];
+  let mean = 0;
+  let strongest = 0;
   for (let role = 0; role < sight.roles.length; role++) {
     const ink = inks[role]!;
     const share = sight.shares[role]!;
@@ -75,7 +82,7 @@ export function judge(sight: Sight, table: InkTable, inks: ArrayLike<number>): J
   }
   const terms = {
     edges: sight.edges.length > 0 ? edges : 1,
-    ground: area > 0 ? standing / area : 1,
+    ground: sight.lies ? (standing + sunk) / 2 : 1,
     quiet: 1 - Math.min(1, Math.max(0, mean - LIMITS.calm) / (LIMITS.loud - LIMITS.calm)),
     accent: Math.min(1, strongest / LIMITS.accent),
   };

@@ -1,6 +1,6 @@
 import { badInput, outOfRange, unknownName, wrongType } from "../../errors/catalogue.ts";
 import { isRecord } from "../../params/compound.ts";
-import { type Palette, readPalette } from "../palette.ts";
+import { listPalettes, type Palette } from "../palette.ts";
 
 /** Every ink name of any of these palettes. */
 export type InkOf<P extends Palette> = P extends Palette<infer Ink> ? Ink : never;
@@ -12,7 +12,7 @@ export interface ColorwaysOptions<
 > {
   /** Where inks come from, 1 to 50 palettes, each with at least as many inks as there are roles. */
   readonly palettes: P;
-  /** How many colorways are wanted, 1 to 200; there may be fewer when the rules leave no more. Default 12. */
+  /** How many colorways are wanted, 1 to 200; there may be fewer when the rules leave no more that are good. Default 12. */
   readonly count?: number;
   /**
    * Role → the ink (or inks) of the palettes that it may have, such as `{ ground: "chalk" }` for one ground across a
@@ -22,8 +22,8 @@ export interface ColorwaysOptions<
     readonly [K in NoInfer<R> | "ground"]?: NoInfer<InkOf<P[number]>> | readonly NoInfer<InkOf<P[number]>>[];
   };
   /**
-   * `"value-order"`: what is lighter and what darker stays as in the pattern's first colorway, so that its shading and
-   * depth survive. `"free"`, the default: any ink may go anywhere, so that dark grounds and light ones turn up alike.
+   * `"value-order"`: what is lighter and what darker, by 7 L* or more, stays as in the pattern's first colorway, so that its
+   * shading and depth survive. `"free"`, the default: any ink may go anywhere, so that dark grounds and light ones turn up alike.
    */
   readonly keep?: "value-order" | "free";
   /**
@@ -79,16 +79,14 @@ function inRange(value: number, range: { readonly min: number; readonly max: num
 function readPalettes(given: unknown, roles: readonly string[], where: string): readonly Palette[] {
   if (!Array.isArray(given)) throw wrongType(where, given, "a list of palettes");
   if (given.length < PALETTES.min || given.length > PALETTES.max)
-    throw outOfRange(where, given.length, PALETTES, "palettes", "list-length");
-  const palettes = (given as unknown[]).map((one, i) => readPalette(one, `${where}[${i}]`));
+    throw badInput(
+      "list-length",
+      where,
+      `there are ${given.length}`,
+      `give ${PALETTES.min} to ${PALETTES.max} palettes`,
+    );
+  const palettes = listPalettes(given as readonly Palette[], where);
   palettes.forEach(({ name, inks }, i) => {
-    if (palettes.findIndex((other) => other.name === name) !== i)
-      throw badInput(
-        "same-palette",
-        `${where}[${i}]`,
-        `"${name}" is the name of two palettes`,
-        "rename one: colorways are named after it",
-      );
     const count = Object.keys(inks).length;
     if (count < roles.length)
       throw badInput(
@@ -136,7 +134,7 @@ function readHold(
           `"${inks[0]}" is held for "${other}" already`,
           "hold another ink: no two roles share one",
         );
-    hold.set(role, names as readonly string[]);
+    hold.set(role, [...new Set(names as readonly string[])]);
   }
   return hold;
 }

@@ -1,4 +1,6 @@
+import { wrongType } from "../../errors/catalogue.ts";
 import { deepFreeze } from "../../params/canonical.ts";
+import { isRecord } from "../../params/compound.ts";
 import { checkTile } from "../../tile/check-tile.ts";
 import { measureRoles } from "../../tile/figures/role-figures.ts";
 import type { Tile } from "../../tile/tile.ts";
@@ -48,9 +50,15 @@ export function rateColorway<R extends string>(
   colorway: { readonly name: string; readonly inks: { readonly [K in NoInfer<R> | "ground"]: string } },
 ): Rating<R> {
   checkTile(tile, "rateColorway > tile");
+  if (!isRecord(colorway) || !isRecord(colorway.inks))
+    throw wrongType(
+      "rateColorway > colorway",
+      colorway,
+      "a colorway: what colorwayFor(tile, name, inks) gives",
+    );
   const { inks } = readColorway(
-    colorway?.name,
-    colorway?.inks,
+    colorway.name,
+    colorway.inks,
     tile.recipe.roles,
     `rateColorway > ${tile.name}`,
   );

@@ -1,7 +1,7 @@
 import type { Rules, Search } from "./search.ts";
 
-/** Two roles nearer in lightness (L*) than this may change places in the value order: the eye hardly ranks them. */
-const ALIKE = 5;
+/** Two roles nearer in lightness (L*) than this may change places in the value order: one is not the shade of the other. */
+const ALIKE = 7;
 
 /** The pairs of roles that a light-dark order fixes, from the lightness (L*) of each role's ink. */
 export function valueOrder(lightness: readonly number[]): Rules["order"] {

@@ -1,11 +1,17 @@
+import { wrongType } from "../../errors/catalogue.ts";
+import { isRecord } from "../../params/compound.ts";
 import type { Rating } from "./rating.ts";
 
 /**
  * A rating as one line for a person.
  *
- * @example sayRating(planned) // "86 of 100: edges clear (0.93), motifs well off the ground (0.9), …"
+ * @example sayRating(planned[0]!) // "86 of 100: edges clear (0.93), motifs well off the ground (0.9), …"
+ * @throws SprigwrightError `wrong-type` for a colorway that was not rated, or a list
  */
-export function sayRating({ score, why }: Rating): string {
+export function sayRating(rating: Rating): string {
+  if (!isRecord(rating) || !isRecord(rating.why))
+    throw wrongType("sayRating", rating, "one planned colorway, or what rateColorway gives");
+  const { score, why } = rating;
   const { terms, weakest } = why;
   const said = [
     `edges ${grade(terms.edges, ["clear", "soft", "hard to see"])}`,

@@ -7,6 +7,8 @@ export interface Sight {
   readonly shares: readonly number[];
   /** Pairs of roles that meet. */
   readonly edges: readonly SeenEdge[];
+  /** Whether anything lies on the ground. */
+  readonly lies: boolean;
   /** What a role counts for when two colorways are compared; all of them make 1. */
   readonly weights: readonly number[];
 }
@@ -19,6 +21,8 @@ export interface SeenEdge {
   readonly length: number;
   /** Part of all edges that it counts for; all of them make 1. */
   readonly weight: number;
+  /** Part of what lies on the ground that the upper role makes up, by area; 0 where the lower is not the ground. */
+  readonly lying: number;
 }
 
 /** How much more the ground counts than another role of its size when colorways are compared: it is what sets the mood. */
@@ -32,14 +36,23 @@ export function sightOf(figures: RoleFigures, roles: readonly string[]): Sight {
   const shares = roles.map((role) => figures.shares[role] ?? 0);
   const roots = shares.map((share, role) => Math.sqrt(share) * (role === 0 ? GROUND : 1));
   const seen = roots.reduce((sum, root) => sum + root, 0);
+  const lying = figures.edges.map(({ roles: [below, above] }) =>
+    below === roles[0] ? (figures.shares[above] ?? 0) : 0,
+  );
+  const all = Math.max(
+    1e-9,
+    lying.reduce((sum, share) => sum + share, 0),
+  );
   const long = figures.edges.reduce((sum, { length }) => sum + Math.sqrt(length), 0);
   return {
     roles,
     shares,
+    lies: lying.some((share) => share > 0),
     weights: roots.map((root) => root / seen),
-    edges: figures.edges.map(({ roles: [below, above], length }) => ({
+    edges: figures.edges.map(({ roles: [below, above], length }, i) => ({
       ...{ below: roles.indexOf(below), above: roles.indexOf(above), length },
       weight: Math.sqrt(length) / long,
+      lying: lying[i]! / all,
     })),
   };
 }

@@ -74,7 +74,7 @@ const spec = {
  * (D50, CIEDE2000). Inks that match on paper in one light and not in another (metamerism) are beyond a profile, and left out.
  *
  * @example const press = await openProfile(await readFile("press.icc")); press.proof("#d9603b").deltaE
- * @throws SprigwrightError `bad-profile`, `not-cmyk`, `missing-package`, `unknown-option`, `number-range`
+ * @throws SprigwrightError `bad-profile`, `not-cmyk`, `wrong-type`, `missing-package`, `unknown-option`, `number-range`
  */
 export async function openProfile(
   profile: Uint8Array | ArrayBuffer,

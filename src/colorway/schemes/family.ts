@@ -30,7 +30,7 @@ const params: FamilySpec = {
 };
 
 /** Colours tried for each ink: the one farthest from those before it is taken. */
-const TRIES = 8;
+const TRIES = 4;
 
 /** A scheme piece of a family. */
 export const family = (of: Family): SchemeFactory<FamilySpec> =>

@@ -1,3 +1,4 @@
+import { badInput } from "../../errors/catalogue.ts";
 import { integer } from "../../params/kinds.ts";
 import type { Param } from "../../params/param.ts";
 import { wrapTurns } from "../../seed/trigonometry.ts";
@@ -8,7 +9,7 @@ import type { SchemeColor } from "./scheme.ts";
 
 /** Parameters of a harmony. */
 export type HarmonySpec = {
-  /** The colour that all others are worked out from, any CSS colour. */
+  /** The colour that all others are worked out from, any CSS colour that is no grey. */
   readonly of: Param<string, string, false>;
   /** Number of inks, 2 to 10; default 6. */
   readonly count: Param<number, number, true>;
@@ -23,6 +24,9 @@ const params: HarmonySpec = {
     default: 6,
   }),
 };
+
+/** Chroma below which a colour is a grey: what was worked out from it would be one colour many times. */
+const FAINTEST = 0.02;
 
 /** Lightness and chroma of what supports the hues: a pale ground of the base hue, and a dark of it. */
 const GROUND = { lightness: 0.955, chroma: 0.018 };
@@ -41,6 +45,13 @@ function harmony(name: string, about: string, hues: readonly number[]): SchemeFa
     params,
     make({ of, count }) {
       const base = oklchOf(of);
+      if (base.chroma < FAINTEST)
+        throw badInput(
+          "no-hue",
+          "of",
+          `${of} is a grey, and has no hue to go round the wheel from`,
+          "give a stronger colour",
+        );
       const full = hues.map((away) => ({ ...base, hue: wrapTurns(base.hue + away) }));
       const shades = SHADES.flatMap(({ to, way, chroma }) =>
         full.map(({ lightness, chroma: own, hue }) => ({

@@ -1,5 +1,5 @@
 import { badInput, pieceFailed, shown, wrongType } from "../../errors/catalogue.ts";
-import { within } from "../../errors/error.ts";
+import { SprigwrightError, within } from "../../errors/error.ts";
 import { colorWord } from "../../motif/artwork/color-word.ts";
 import { isRecord, readParams } from "../../params/compound.ts";
 import { unique } from "../../params/kebab.ts";
@@ -9,6 +9,7 @@ import { exactMath } from "../../seed/math.ts";
 import { createRandom, type Random } from "../../seed/random.ts";
 import { toInk } from "../ink.ts";
 import { MOST_INKS, type Palette, readPalette } from "../palette.ts";
+import { apartSquared, oklchOf } from "./oklch.ts";
 import type { SchemeColor, SchemePiece, SchemeUse } from "./scheme.ts";
 
 /** Options of {@link makePalette}. */
@@ -25,6 +26,9 @@ export interface MakeSeveralOptions extends MakeOptions {
   readonly count: number;
 }
 
+/** Hues go round and round, but not so often: that is degrees. */
+const TURNS = 8;
+
 const seed = text({ about: "Fixes every chance in the palette.", max: 200 });
 const name = text({ about: "Name of the palette.", max: 36 });
 const one = { name, seed };
@@ -35,25 +39,49 @@ const several = { ...one, count: integer({ about: "How many palettes.", min: 1, 
  * called by a word for its colour, which you may change by making a `palette` of your own from them.
  *
  * @example makePalette(schemes.dusk(), { name: "ferry", seed: "hollin-quay-2" })
- * @throws SprigwrightError `wrong-type`, `unbound-piece`, `piece-failed`, `bad-scheme`, and what the scheme's options throw
+ * @throws SprigwrightError `wrong-type`, `unbound-piece`, `piece-failed`, `bad-scheme`, `no-hue`, and what the scheme's options throw
  */
 export function makePalette(scheme: SchemeUse, options: MakeOptions): Palette {
   const read = readParams(one, options, "makePalette");
   return made(pieceOf(scheme, "makePalette"), scheme, read.name, createRandom(read.seed));
 }
 
+/** Palettes made for each of several: the one farthest from those before it is taken. */
+const TRIES = 8;
+
 /**
- * Several palettes by a scheme, each from a stream of its own: asking for one more leaves the others as they are.
+ * Several palettes by a scheme, each from streams of its own, and each unlike those before it: asking for one more leaves the
+ * others as they are.
  * @throws as makePalette
  */
 export function makePalettes(scheme: SchemeUse, options: MakeSeveralOptions): readonly Palette[] {
   const read = readParams(several, options, "makePalettes");
   const piece = pieceOf(scheme, "makePalettes");
   const random = createRandom(read.seed);
-  const palettes = Array.from({ length: read.count }, (_, i) =>
-    made(piece, scheme, `${read.name}-${i + 1}`, random.fork(`palette ${i + 1}`)),
-  );
-  return Object.freeze(palettes);
+  const palettes: Tried[] = [];
+  for (let i = 1; i <= read.count; i++) {
+    const own = random.fork(`palette ${i}`);
+    const tries = Array.from({ length: i === 1 ? 1 : TRIES }, (_, n) => {
+      const palette = made(piece, scheme, `${read.name}-${i}`, own.fork(`try ${n + 1}`));
+      return { palette, colors: Object.values(palette.inks).map(oklchOf) };
+    });
+    const near = tries.map((one) => palettes.reduce((least, other) => Math.min(least, apart(one, other)), 9));
+    palettes.push(tries[near.indexOf(Math.max(...near))]!);
+  }
+  return Object.freeze(palettes.map(({ palette }) => palette));
+}
+
+interface Tried {
+  readonly palette: Palette;
+  readonly colors: readonly SchemeColor[];
+}
+
+/** How different two palettes are, ink by ink: the mean squared distance in OKLab, rounded. */
+function apart({ colors: p }: Tried, { colors: q }: Tried): number {
+  const count = Math.min(p.length, q.length);
+  let sum = 0;
+  for (let i = 0; i < count; i++) sum += apartSquared(p[i]!, q[i]!);
+  return Math.round((sum / count) * 1e6) / 1e6;
 }
 
 function pieceOf(scheme: unknown, where: string): SchemePiece {
@@ -68,6 +96,7 @@ function made(piece: SchemePiece, { params }: SchemeUse, called: string, random:
     try {
       colors = piece.make(params as never, { random: random.fork(piece.name), math: exactMath });
     } catch (cause) {
+      if (cause instanceof SprigwrightError) throw cause;
       throw pieceFailed("make", cause);
     }
     if (!Array.isArray(colors) || colors.length === 0 || colors.length > MOST_INKS)
@@ -78,7 +107,7 @@ function made(piece: SchemePiece, { params }: SchemeUse, called: string, random:
 
 /** Inks by name. One that comes out as another did is made a little darker, or, at black, lighter, until it does not. */
 function inksOf(colors: readonly SchemeColor[]): Record<string, string> {
-  const inks: Record<string, string> = {};
+  const inks: [name: string, ink: string][] = [];
   const names = new Set<string>();
   const taken = new Set<string>();
   for (const [i, color] of colors.entries()) {
@@ -91,18 +120,19 @@ function inksOf(colors: readonly SchemeColor[]): Record<string, string> {
       if (!taken.has(ink)) break;
     }
     taken.add(ink);
-    inks[unique(own ?? colorWord(ink), names)] = ink;
+    inks.push([unique(own ?? colorWord(ink), names), ink]);
   }
-  return inks;
+  return Object.fromEntries(inks);
 }
 
 function checked(color: unknown, where: string): SchemeColor {
   if (!isRecord(color)) throw badScheme(where, `it is ${shown(color)}`);
-  const { lightness, chroma, hue } = color;
-  const sound = [lightness, chroma, hue].every(
-    (value) => typeof value === "number" && Number.isFinite(value),
-  );
-  if (!sound || (lightness as number) < 0 || (lightness as number) > 1 || (chroma as number) < 0)
+  const { name: called, lightness, chroma, hue } = color;
+  if (called !== undefined && typeof called !== "string")
+    throw badScheme(where, `its name is ${shown(called)}`);
+  const between = (value: unknown, least: number, most: number): boolean =>
+    typeof value === "number" && value >= least && value <= most;
+  if (!between(lightness, 0, 1) || !between(chroma, 0, 1) || !between(hue, -TURNS, TURNS))
     throw badScheme(where, `it is { ${String(lightness)}, ${String(chroma)}, ${String(hue)} }`);
   return color as unknown as SchemeColor;
 }
@@ -112,5 +142,5 @@ const badScheme = (where: string, what: string): Error =>
     "bad-scheme",
     where,
     what,
-    `return 1 to ${MOST_INKS} colours { lightness, chroma, hue } in OKLCH, hue in turns`,
+    `return 1 to ${MOST_INKS} colours { lightness, chroma, hue } in OKLCH: lightness and chroma from 0 to 1, hue in turns, not degrees`,
   );

@@ -9,9 +9,9 @@ export interface SchemeColor {
   readonly name?: string;
   /** 0 black to 1 white. */
   readonly lightness: number;
-  /** 0 grey; the strongest inks have 0.2 to 0.3. */
+  /** 0 grey; the strongest inks have 0.2 to 0.3; at most 1. */
   readonly chroma: number;
-  /** Turns: red 0.08, orange 0.16, yellow 0.3, green 0.4, teal 0.54, blue 0.73, violet 0.84, pink 0.98. */
+  /** Turns, -8 to 8: red 0.08, orange 0.16, yellow 0.3, green 0.4, teal 0.54, blue 0.73, violet 0.84, pink 0.98. */
   readonly hue: number;
 }
 

@@ -1,5 +1,6 @@
 import { badInput, shown, unknownName } from "../../errors/catalogue.ts";
 import { isRecord } from "../../params/compound.ts";
+import { inkBytes } from "../ink.ts";
 
 type Range = readonly [least: number, most: number];
 const ONE: Range = [0, 1];
@@ -32,10 +33,10 @@ const KEYS = ["colorSpace", "components", "alpha", "hex"];
 
 /**
  * The value of a colour token as CSS. Its components decide; `hex` is a fallback for programs that do not know the
- * space, and only checked. An ink is opaque, so an alpha below 1 is refused.
+ * space, and only checked: its form, and in sRGB that it is the same colour. Undefined for a translucent colour: an ink is opaque.
  * @throws SprigwrightError `bad-token-color`, `unknown-color-space`
  */
-export function cssOfToken(value: unknown, where: string): string {
+export function cssOfToken(value: unknown, where: string): string | undefined {
   const wrong = (what: string, fix: string): Error => badInput("bad-token-color", where, what, fix);
   if (typeof value === "string")
     throw wrong(
@@ -64,12 +65,16 @@ export function cssOfToken(value: unknown, where: string): string {
   });
   if (typeof alpha !== "number" || !(alpha >= 0 && alpha <= 1))
     throw wrong(`its alpha is ${shown(alpha)}`, "give a number from 0 to 1");
-  if (alpha < 1)
-    throw wrong(
-      `its alpha is ${alpha}, and ink is opaque`,
-      "give the colour that is seen over its ground, with an alpha of 1",
-    );
   if (hex !== undefined && (typeof hex !== "string" || !/^#[0-9a-f]{6}$/i.test(hex)))
     throw wrong(`its hex is ${shown(hex)}`, "give six hexadecimal digits after #, or leave it out");
+  if (alpha < 1) return undefined;
+  if (colorSpace === "srgb" && hex !== undefined && isOff(components, hex as string))
+    throw wrong(`its hex ${hex} is another colour than its components`, "correct one of them");
   return css.replace("A", a!).replace("B", b!).replace("C", c!);
 }
+
+/** Whether a hex is off the sRGB components that it stands for by more than rounding can be. */
+const isOff = (components: readonly unknown[], hex: string): boolean =>
+  inkBytes(hex).some(
+    (byte, i) => Math.abs(byte - (components[i] === "none" ? 0 : Number(components[i])) * 255) > 1.5,
+  );

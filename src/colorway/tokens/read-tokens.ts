@@ -1,7 +1,6 @@
 import { badInput, wrongType } from "../../errors/catalogue.ts";
 import { type Bounds, checkBounds } from "../../params/bounds.ts";
 import { isRecord } from "../../params/compound.ts";
-import { kebab, unique } from "../../params/kebab.ts";
 import { type ForeignInk, type ForeignOptions, foreignPalette, parsedJson } from "../foreign.ts";
 import type { Palette } from "../palette.ts";
 import { cssOfToken } from "./color-value.ts";
@@ -19,13 +18,13 @@ const BOUNDS: Bounds = {
 /**
  * Palettes from a file of design tokens, its text or parsed (Design Tokens Community Group, Format and Color Modules
  * 2025.10; the older form, a colour as a text, is refused). Each group that holds colour tokens becomes a palette, called
- * by its path; tokens of other types are passed over. A token that only refers to a colour which its palette has already
+ * by its path; tokens of other types, and translucent colours, are passed over. A token whose colour its palette has already
  * is another name for it, and left out.
  *
  * Types are inherited, `{group.token}` and `$ref` followed, `$extends` worked out; `$root` is called after its group.
  * References to other files are refused, and so are circles.
  *
- * @throws SprigwrightError naming the token: `not-json`, `tokens-too-deep`, `tokens-too-large`, `token-cycle`, `unknown-token`,
+ * @throws SprigwrightError naming the token: `bad-json`, `tokens-too-deep`, `tokens-too-large`, `token-cycle`, `unknown-token`,
  * `unknown-group`, `bad-reference`, `bad-token`, `bad-token-color`, `unknown-color-space`, `no-colors`, and what `palette` throws
  */
 export function readTokens(file: string | object, options: ForeignOptions = {}): readonly Palette[] {
@@ -37,15 +36,13 @@ export function readTokens(file: string | object, options: ForeignOptions = {}):
   const taken = new Set<string>();
   const palettes = groupsOf(root).flatMap((group) => {
     const inks = inksOf(group, resolve);
-    if (inks.length === 0) return [];
-    const name = unique(kebab(group.path) || "palette", taken);
-    return [foreignPalette(name, inks, "tokens", options)];
+    return inks.length === 0 ? [] : [foreignPalette(group.path, inks, taken, "tokens", options)];
   });
   if (palettes.length === 0)
     throw badInput(
       "no-colors",
       "tokens",
-      "no token has a colour",
+      "no token has an opaque colour",
       'give tokens, or a group around them, "$type": "color"',
     );
   return Object.freeze(palettes);
@@ -65,9 +62,11 @@ function inksOf(group: Group, resolve: (token: Token) => Resolved): ForeignInk[]
     if (type === undefined && isRecord(value) && value["colorSpace"] !== undefined)
       throw badInput("bad-token", where, "nothing says that it is a colour", 'give it "$type": "color"');
     if (type !== "color") return [];
+    const color = cssOfToken(value, where);
+    if (color === undefined) return [];
     const last = group.path.split(".").at(-1)!;
     const name = key === "$root" ? last : /^\d/.test(key) ? `${last}-${key}` : key;
-    return [{ name, color: cssOfToken(value, where), alias: isReference(token), where }];
+    return [{ name, color, alias: isReference(token), where }];
   });
 }
 

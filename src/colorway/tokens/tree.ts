@@ -43,11 +43,11 @@ export function tokenTree(file: Raw): Group {
   return expand(file, [], undefined, { file, open: new Set(), made: 0 });
 }
 
-const isToken = (raw: Raw, file: Raw): boolean => {
+const isToken = (raw: Raw, file: Raw, path: string): boolean => {
   if (Object.hasOwn(raw, "$value")) return true;
   const { $ref } = raw;
   if (typeof $ref !== "string") return false;
-  const target = readPointer($ref, "$ref").reduce<unknown>(
+  const target = readPointer($ref, place(path)).reduce<unknown>(
     (at, key) => (isRecord(at) && Object.hasOwn(at, key) ? at[key] : undefined),
     file,
   );
@@ -73,9 +73,16 @@ function expand(raw: Raw, path: readonly string[], inherited: unknown, work: Wor
     const own = trail.join(".");
     if (/[{}.]/.test(name) || name === "")
       throw badInput("bad-token", place(own), "a name may not hold {, } or .", "rename the token or group");
+    if (!isRecord(child) && (name === "value" || name === "type"))
+      throw badInput(
+        "bad-token",
+        place(own),
+        `it is called "${name}", as drafts of the format had it`,
+        'write "$value" and "$type"',
+      );
     if (!isRecord(child)) throw wrongType(place(own), child, "a token or a group: an object");
     count(work, 1, where);
-    if (isToken(child, work.file)) entries.set(name, tokenOf(child, own, groupType));
+    if (isToken(child, work.file, own)) entries.set(name, tokenOf(child, own, groupType));
     else {
       const group = expand(child, trail, groupType, work);
       const known = entries.get(name);

@@ -38,7 +38,7 @@ const spec = {
  * Machado, Oliveira and Fernandes, "A Physiologically-based Model for Simulation of Color Vision Deficiency", IEEE
  * TVCG 15 (6), 2009: their matrices for tenths of severity, on linear sRGB, straight between tenths.
  *
- * @throws SprigwrightError `bad-color`, `missing-option`, `unknown-choice`, `number-range`
+ * @throws SprigwrightError `bad-color`, `wrong-type`, `missing-option`, `unknown-choice`, `number-range`
  */
 export function deficiencyView<T extends Inked>(of: T, options: DeficiencyOptions): T {
   const { kind, severity } = readParams(spec, options, "deficiencyView");

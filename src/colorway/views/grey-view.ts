@@ -6,7 +6,7 @@ import { type Inked, recolored } from "./recolored.ts";
  * Where two roles run together here, they will run together from across a room.
  *
  * @example raster.png(greyView(pattern.colorways.dawn))
- * @throws SprigwrightError `bad-color`
+ * @throws SprigwrightError `bad-color`, `wrong-type`
  */
 export function greyView<T extends Inked>(of: T): T {
   return recolored(of, (color) => ({ ...converter("lab65")(color), a: 0, b: 0 }), "greyView");

@@ -1,4 +1,5 @@
 import {
+  type Color,
   colorsNamed,
   converter,
   inGamut,
@@ -6,6 +7,7 @@ import {
   modeHsl,
   modeHwb,
   modeLab,
+  modeLab65,
   modeLch,
   modeLrgb,
   modeOklab,
@@ -62,25 +64,38 @@ function readHex(digits: string): FlatColor {
   return { fill: `#${long.slice(0, 6)}`, alpha };
 }
 
-/** The colour spaces that CSS has functions for, and OKLCH's way to sRGB. */
+/** The colour spaces of CSS Color 4, and CIELAB of D65 for differences. */
 const SPACES = [
-  ...[modeRgb, modeHsl, modeHwb, modeLab, modeLch, modeOklab, modeOklch, modeLrgb],
+  ...[modeRgb, modeHsl, modeHwb, modeLab, modeLab65, modeLch, modeOklab, modeOklch, modeLrgb],
   ...[modeP3, modeA98, modeProphoto, modeRec2020, modeXyz50, modeXyz65],
 ];
 let ready = false;
 
-function readFunction(word: string): FlatColor | undefined {
-  // culori keeps its spaces in a list, filled at first use.
+/** Makes culori know its colour spaces: it keeps them in a list, filled at first use. Cheap after the first call. */
+export function prepareColors(): void {
   if (!ready) for (const space of SPACES) useMode(space as Parameters<typeof useMode>[0]);
   ready = true;
+}
+
+/** A colour as `#rrggbb`; one outside sRGB is brought in by lowering its OKLCH chroma (CSS Color 4, 13.2). */
+export function mappedFill(color: Color): string {
+  prepareColors();
+  return clippedFill(inGamut("rgb")(color) ? color : toGamut("rgb", "oklch")(color));
+}
+
+function clippedFill(color: Color): string {
+  const { r = 0, g = 0, b = 0 } = converter("rgb")(color);
+  // Engines differ in the last bits: channels are taken to 1e-6 before they are rounded.
+  const [red, green, blue] = [r, g, b].map((v) => Math.round(v * 255e6) / 1e6);
+  return hexOf(red!, green!, blue!);
+}
+
+function readFunction(word: string): FlatColor | undefined {
+  prepareColors();
   const color = parse(word);
   if (!color) return undefined;
-  const shown = color.mode === "rgb" || inGamut("rgb")(color) ? color : toGamut("rgb", "oklch")(color);
-  const { r = 0, g = 0, b = 0 } = converter("rgb")(shown);
-  // Engines differ in the last bits: channels are taken to 1e-6 before they are rounded.
-  const channels = [r, g, b].map((v) => Math.round(v * 255e6) / 1e6) as [number, number, number];
   const alpha = Math.min(1, Math.max(0, Math.round((color.alpha ?? 1) * 1e6) / 1e6));
-  return { fill: hexOf(...channels), alpha };
+  return { fill: color.mode === "rgb" ? clippedFill(color) : mappedFill(color), alpha };
 }
 
 /** Whether a paint means something: what does not is passed over, as CSS has it. */

@@ -2,20 +2,19 @@ import { badInput } from "../../errors/catalogue.ts";
 import type { Pattern } from "../../pattern/pattern.ts";
 import type { Length } from "../../units/length.ts";
 import { allCores, openWorkshop, type Workshop } from "../pool/workshop.ts";
-import { FILE_KINDS, type FileKind, formatOf } from "../write/formats/all.ts";
+import { FILE_KINDS, type FileKind } from "../write/formats/all.ts";
 import { readWriteOptions, type WriteOptions, type WriteProgress } from "../write/options.ts";
 import { type WrittenPattern, writeAll } from "../write/write-pattern.ts";
-import type { WrittenFile } from "../write/written.ts";
 import { ahead } from "./ahead.ts";
 import { type Arguments, dpiOf, single } from "./arguments.ts";
 import { chosenColorways } from "./chosen.ts";
 import { cutOf } from "./cut-of.ts";
-import { factsOf } from "./facts.ts";
 import { gather } from "./gather.ts";
 import { EXIT, type Host } from "./host.ts";
 import { progressOf } from "./progress.ts";
-import { isTerminal, type Style, styleFor } from "./style.ts";
-import { columns, count, sayBytes } from "./text.ts";
+import { isTerminal, styleFor } from "./style.ts";
+import { summary, warningsOf } from "./summary.ts";
+import { count, sayBytes } from "./text.ts";
 
 /** Most patterns under way at once. */
 const MOST_AHEAD = 3;
@@ -34,6 +33,7 @@ export async function build(given: Arguments, host: Host): Promise<number> {
     readWriteOptions(pattern, job.options);
     jobs.push(job);
   }
+  host.heed();
   const style = styleFor(sink, host.env);
   const lines = !isTerminal(sink, host.env);
   let files = 0;
@@ -54,6 +54,8 @@ export async function build(given: Arguments, host: Host): Promise<number> {
       for (const { file, unchanged } of lines ? written.files : [])
         sink.write(`${unchanged ? "kept" : "wrote"} ${file}\n`);
       sink.write(`${i > 0 && !lines ? "\n" : ""}${summary(written, style)}\n`);
+      for (const warning of await warningsOf(written, pattern, options))
+        sink.write(`  ${style.warning("warning")}  ${warning}\n`);
       if (!flags.has("colorway") && options.colorways)
         sink.write(`  ${style.quiet(sayPicks(options.colorways.length, pattern))}\n`);
       files += written.files.length;
@@ -89,6 +91,9 @@ function optionsOf(flags: Arguments["flags"]): WriteOptions {
     layers: flags.has("knock-out") ? "knocked-out" : undefined,
     rights: single(flags, "rights"),
     creator: single(flags, "creator"),
+    recipe: !flags.has("no-recipe"),
+    hero: flags.has("hero"),
+    studio: single(flags, "studio"),
     workers: workersOf(flags),
   };
 }
@@ -124,26 +129,4 @@ async function buildOne(
   } finally {
     progress.clear();
   }
-}
-
-/** What was written, a line for each kind of file, and where it is. */
-function summary({ tile, settings, files, folder }: WrittenPattern, style: Style): string {
-  const rows = [
-    ...FILE_KINDS.map((kind) => row(kind, files, () => formatOf(kind).says(tile, settings))),
-    row("recipe", files, () => "builds the same tile again"),
-  ].filter((cells) => cells.length > 0);
-  return [
-    `${style.name(tile.name)}  ${style.quiet(factsOf(tile))}`,
-    ...columns(rows, [1, 2]).map((line) => `  ${line}`),
-    `  ${style.quiet("in")} ${style.good(folder)}`,
-  ].join("\n");
-}
-
-function row(kind: WrittenFile["kind"], all: readonly WrittenFile[], about: () => string): string[] {
-  const files = all.filter((file) => file.kind === kind);
-  if (files.length === 0) return [];
-  const bytes = files.reduce((sum, file) => sum + file.bytes, 0);
-  const kept = files.filter(({ unchanged }) => unchanged).length;
-  const note = kept === 0 ? "" : kept === files.length ? " (as it was)" : ` (${kept} as they were)`;
-  return [kind, String(files.length), sayBytes(bytes), about() + note];
 }

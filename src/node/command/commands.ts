@@ -70,6 +70,9 @@ export const COMMANDS: Readonly<Record<CommandName, CommandInfo>> = {
       "knock-out": { about: "SVG files in which no two roles overlap" },
       rights: { value: "TEXT", about: "who holds the rights, for the metadata of files" },
       creator: { value: "TEXT", about: "who made it, for the metadata of files" },
+      "no-recipe": { about: "leave the recipe out of pictures, for clients and shops" },
+      studio: { value: "TEXT", about: "who sells it and how to be reached, at the foot of line sheets" },
+      hero: { about: "the pattern is the hero of its collection: its listing may show several subjects" },
       workers: { value: "N", about: "threads that make files", fallback: "one a core" },
       plugin,
     },
@@ -105,8 +108,9 @@ export const COMMANDS: Readonly<Record<CommandName, CommandInfo>> = {
     least: 1,
     most: 1,
     detail:
-      "FILE is a PNG, SVG, PDF or recipe.json that this command wrote. The recipe in it is read, never run; the tile is built, and its digest is held against the one in the file. Ends with 1 when they differ.",
+      "FILE is a PNG, SVG or PDF of a pattern that this command wrote. The recipe in it is read, never run; the tile is built, and its digest is held against the one in the file. The picture of a PNG or SVG is drawn again and compared too. Ends with 1 when either differs.",
     flags: {
+      recipe: { value: "FILE", about: "write the recipe there, from which build makes all files again" },
       at: {
         value: "SCRIPT",
         many: true,

@@ -12,8 +12,13 @@ export interface Host {
   /** Progress and errors go here. */
   readonly err: Sink;
   readonly env: Readonly<Record<string, string | undefined>>;
-  /** Calls the work off. */
+  /** Calls the work off, once `heed` was called. */
   readonly signal: AbortSignal;
+  /**
+   * From here on there is something to leave tidy: an interruption aborts `signal`. Before, it ends the process at once, as
+   * it does when a script is busy with work of its own and hears nothing.
+   */
+  readonly heed: () => void;
 }
 
 /** What the command's end means to the shell. */

@@ -7,7 +7,7 @@ export async function start(): Promise<void> {
   const controller = new AbortController();
   // Once: a second Ctrl-C ends the process at once, as anywhere.
   const interrupt = (): void => controller.abort();
-  process.once("SIGINT", interrupt).once("SIGTERM", interrupt);
+  const heed = (): void => void process.once("SIGINT", interrupt).once("SIGTERM", interrupt);
   // A reader that has seen enough (`| head`) is no error.
   stdout.on("error", (error: NodeJS.ErrnoException) => {
     if (error.code === "EPIPE") process.exit(EXIT.done);
@@ -20,7 +20,8 @@ export async function start(): Promise<void> {
     process.exitCode = EXIT.wrongUse;
     stderr.write("a script never finished: it waits for something that does not come\n");
   });
-  const code = await run(argv.slice(2), { out: stdout, err: stderr, env, signal: controller.signal });
+  const { signal } = controller;
+  const code = await run(argv.slice(2), { out: stdout, err: stderr, env, signal, heed });
   finished = true;
   process.exitCode = code;
   process.off("SIGINT", interrupt).off("SIGTERM", interrupt);

@@ -8,11 +8,16 @@ import { ownError, reasonOf } from "../faults.ts";
 /** Largest file read (bytes). */
 const LARGEST = 1_000_000_000;
 
+/** A file, and what it was made from. */
+export interface KeptFile extends KeptRecipe {
+  readonly bytes: Uint8Array;
+}
+
 /**
- * The recipe in a PNG, SVG or PDF, told apart by their first bytes.
+ * The recipe in a PNG, SVG or PDF, told apart by their first bytes, and the file itself.
  * @throws SprigwrightError `no-such-file`, `unknown-file-type`, `no-recipe`, `bad-png`, `bad-pdf`, `recipe-too-large`
  */
-export async function readKeptRecipe(path: string): Promise<KeptRecipe> {
+export async function readKeptRecipe(path: string): Promise<KeptFile> {
   const bytes = await read(path);
   let kept: KeptRecipe | undefined;
   try {
@@ -20,12 +25,12 @@ export async function readKeptRecipe(path: string): Promise<KeptRecipe> {
   } catch (error) {
     throw ownError(error, path) ?? error;
   }
-  if (kept) return kept;
+  if (kept) return { ...kept, bytes };
   throw badInput(
     "no-recipe",
     path,
     "there is no recipe in it",
-    "give a file as it was written: programs that save a picture again often leave such notes out",
+    "give a PNG, an SVG or a PDF of the pattern, as it was written: sheets and plates hold none, nor do files made with --no-recipe, nor many that another program saved again",
   );
 }
 
@@ -57,6 +62,6 @@ async function find(bytes: Uint8Array): Promise<KeptRecipe | undefined> {
     "unknown-file-type",
     "file",
     "it is neither a PNG, an SVG nor a PDF",
-    "give a file that build wrote",
+    "give a PNG, an SVG or a PDF that build wrote; from a recipe.json, build makes the files again",
   );
 }

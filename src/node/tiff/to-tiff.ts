@@ -1,6 +1,6 @@
 import { readFile } from "node:fs/promises";
+import { readProfile } from "../../colorway/proof/read-profile.ts";
 import { badInput, wrongType } from "../../errors/catalogue.ts";
-import { readProfile } from "../../output/profile.ts";
 import { optional, readParams } from "../../params/compound.ts";
 import { text } from "../../params/kinds.ts";
 import { reasonOf } from "../faults.ts";

@@ -41,6 +41,15 @@ export interface WriteOptions<C extends string = string> {
   readonly rights?: string | undefined;
   /** Who made it, for the metadata of files. */
   readonly creator?: string | undefined;
+  /**
+   * Whether each PNG, SVG and PDF of the pattern has the recipe in it; default true. False for files that go to clients and
+   * shops. `recipe.json` is written all the same, and stays with you.
+   */
+  readonly recipe?: boolean | undefined;
+  /** Whether the pattern is the hero of its collection, in which several subjects may meet, for the listing; default false. */
+  readonly hero?: boolean | undefined;
+  /** Who sells it and how to be reached: a line at the foot of line sheets. */
+  readonly studio?: string | undefined;
   /** Threads that make files; default as many as there are cores. With 1, all is done in the calling thread. */
   readonly workers?: number | undefined;
   /** Calls the work off: the promise then rejects with its reason, and nothing is left behind. */
@@ -70,11 +79,15 @@ const KEYS = [
   "bleed",
   "rights",
   "creator",
+  "recipe",
+  "hero",
+  "studio",
   "workers",
   "signal",
   "onProgress",
 ];
 const FILE_NAME = /^[a-z0-9][a-z0-9-]{0,79}$/;
+const DEVICE = /^(con|prn|aux|nul|com\d|lpt\d)$/;
 
 /** Most threads. */
 const MOST_WORKERS = 256;
@@ -91,7 +104,17 @@ export function readWriteOptions(pattern: Pattern, options: WriteOptions): Write
   for (const key of Object.keys(options))
     if (!KEYS.includes(key)) throw unknownName(`${where} > ${key}`, "option", key, KEYS);
   const { out, files = USUAL_KINDS, dpi = 150, cut = "block", layers = "stacked", bleed = 0 } = options;
-  const { color, rights, creator, workers = allCores(), signal, onProgress = () => {} } = options;
+  const {
+    color,
+    rights,
+    creator,
+    recipe = true,
+    hero = false,
+    studio,
+    workers = allCores(),
+    signal,
+    onProgress = () => {},
+  } = options;
   if (typeof out !== "string" || out === "") throw wrongType(`${where} > out`, out, "the path of a folder");
   count(dpi, 2400, `${where} > dpi`, "dpi", "a whole number of dots per inch");
   count(workers, MOST_WORKERS, `${where} > workers`, "threads", "a whole number of threads");
@@ -101,6 +124,10 @@ export function readWriteOptions(pattern: Pattern, options: WriteOptions): Write
   for (const [name, text] of Object.entries({ rights, creator }))
     if (text !== undefined && (typeof text !== "string" || text.length > 500))
       throw wrongType(`${where} > ${name}`, text, "text of at most 500 characters");
+  for (const [name, value] of Object.entries({ recipe, hero }))
+    if (typeof value !== "boolean") throw wrongType(`${where} > ${name}`, value, "true or false");
+  if (studio !== undefined && (typeof studio !== "string" || studio.length > 160))
+    throw wrongType(`${where} > studio`, studio, "text of at most 160 characters");
   if (!LAYERINGS.includes(layers))
     throw unknownName(`${where} > layers`, "layering", String(layers), LAYERINGS);
   if (color !== undefined && !COLORS.includes(color))
@@ -109,9 +136,11 @@ export function readWriteOptions(pattern: Pattern, options: WriteOptions): Write
   // definePattern keeps names to kebab-case; a pattern put together by hand must not name files elsewhere.
   for (const name of [pattern.name, ...known])
     if (!FILE_NAME.test(name)) throw wrongType(`${where} > pattern`, name, "a name in kebab-case");
+  if (DEVICE.test(pattern.name))
+    throw wrongType(`${where} > pattern`, pattern.name, "a name for a folder: Windows keeps it for a device");
   const colorways = chosen(options.colorways ?? known, known, `${pattern.name} > colorways`, "colorway");
   const kinds = chosen(files, FILE_KINDS, `${where} > files`, "kind of file");
-  const settings = { dpi, cut, bleed: margin, color, layers, rights, creator };
+  const settings = { dpi, cut, bleed: margin, color, layers, rights, creator, recipe, hero, studio };
   return { out, kinds, colorways, settings, workers, signal, onProgress };
 }
 

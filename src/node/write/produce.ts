@@ -39,6 +39,7 @@ export async function produce(
     await formatOf(kind).check?.(outline, settings);
   const report = (done: number): void => onProgress({ stage: "tile", done: done * LAID_OUT });
   const tile = await buildTile(pattern, { signal, onProgress: report });
+  for (const kind of pattern.scale === undefined ? [] : kinds) await formatOf(kind).check?.(tile, settings);
   const colorways = plan.colorways.map((name) => pattern.colorways[name]!);
   const earlier = await earlierFiles(resolve(folder), staging.leftovers);
   const bench = workbench(tile, plan, folder, staging, workshop, earlier);

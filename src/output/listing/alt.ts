@@ -17,6 +17,6 @@ export function altOf(
   const colours = [...new Set(painted.map(({ role }) => colourWord(inks[role]!)))];
   const said = colours.filter((word) => word !== ground).slice(0, 4);
   const motifs = listed(shown);
-  const what = plural(subject) === motifs ? motifs : `${subject}: ${motifs}`;
+  const what = shown.includes(plural(subject)) ? motifs : `${subject}: ${motifs}`;
   return `Seamless ${repeatKind(tile)} repeat of ${what}${said.length > 0 ? ` in ${listed(said)}` : ""} on ${ground}.`;
 }

@@ -1,3 +1,5 @@
+import { wrongType } from "../../errors/catalogue.ts";
+import { isRecord } from "../../params/compound.ts";
 import type { Listing } from "./listing.ts";
 
 /** A listing as the text of `listing.json`. */
@@ -30,9 +32,13 @@ const COLUMNS: Readonly<
 /**
  * Listings as one table in CSV (RFC 4180): a row for each colorway, in UTF-8 and with a heading. What a spreadsheet would
  * take for a formula is kept as text by an apostrophe before it (OWASP, CSV Injection).
+ * @throws SprigwrightError `wrong-type`
  */
 export function listingCsv(listings: Listing | readonly Listing[]): string {
   const all = Array.isArray(listings) ? (listings as readonly Listing[]) : [listings as Listing];
+  for (const one of all)
+    if (!isRecord(one) || !Array.isArray(one.colorways))
+      throw wrongType("listingCsv", one, "what listing gives, or a list of that");
   const rows = all.flatMap((one) =>
     one.colorways.map((colorway) => Object.values(COLUMNS).map((say) => say(one, colorway))),
   );

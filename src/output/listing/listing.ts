@@ -124,7 +124,7 @@ export function listing(options: ListingOptions): Listing {
     tags: tagsOf([
       ...given.tags,
       subject || taken,
-      ...shown,
+      ...shown.filter((kind) => kind !== plural(subject || taken)),
       `${repeatKind(tile)} repeat`,
       "seamless pattern",
     ]),

@@ -64,8 +64,9 @@ function readInkOf(given: unknown, rgb: string, where: string): PdfInk {
       "give { spot }, { cmyk } or both",
     );
   }
-  if (typeof spot !== "string" || spot.trim() === "" || spot.length > 60)
-    throw wrongType(`${where} > spot`, spot, "the name of an ink, 1 to 60 characters");
+  // A name in a PDF cannot hold U+0000 (ISO 32000-1, 7.3.5).
+  if (typeof spot !== "string" || spot.trim() === "" || spot.length > 60 || /\p{Cc}/u.test(spot))
+    throw wrongType(`${where} > spot`, spot, "the name of an ink, 1 to 60 characters in one line");
   if (RESERVED.includes(spot))
     throw badInput(
       "bad-spot-ink",

@@ -1,3 +1,4 @@
+import { readProfile } from "../../colorway/proof/read-profile.ts";
 import { badInput } from "../../errors/catalogue.ts";
 import type { Size } from "../../geometry/lattice.ts";
 import { optional, readParams } from "../../params/compound.ts";
@@ -5,15 +6,13 @@ import { length, text } from "../../params/kinds.ts";
 import type { Param } from "../../params/param.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { type Length, mmToUm } from "../../units/length.ts";
-import { checkAbout } from "../about.ts";
+import { checkNotes, type FileNotes } from "../about.ts";
 import { type Cut, cutSize } from "../cut.ts";
-import { readProfile } from "../profile.ts";
-import type { About } from "../xmp.ts";
 import { chosenInks, type InkChoice } from "./ink-choice.ts";
 import type { PdfInk, PrintCondition } from "./page.ts";
 
-/** Options of {@link toPdf}; title, subject, rights and creator are kept in the file's metadata. */
-export interface PdfOptions extends About {
+/** Options of {@link toPdf}; title, subject, rights, creator and recipe are kept in the file's metadata. */
+export interface PdfOptions extends FileNotes {
   /** What the trimmed page shows; default `"block"`, one straight repeat. */
   readonly cut?: Cut | undefined;
   /** How far the pattern goes on beyond the trim on every side, to be cut off; 0 to 100 mm, default 0. Printers often ask for 3 mm. */
@@ -39,6 +38,7 @@ const spec = {
   subject: later,
   rights: later,
   creator: later,
+  recipe: later,
 } as const;
 
 /** What the options come to. */
@@ -47,7 +47,7 @@ export interface PdfPlan {
   readonly bleed: number;
   /** The ground's, then each layer's. */
   readonly inks: readonly PdfInk[];
-  readonly about: About;
+  readonly notes: FileNotes;
   readonly condition: PrintCondition | undefined;
 }
 
@@ -59,14 +59,13 @@ export function readPdfOptions(
   where: string,
 ): PdfPlan {
   const { bleed, condition, ...later } = readParams(spec, options, where);
-  const { cut = "block", inks = "rgb", profile, ...given } = later as Omit<PdfOptions, "bleed" | "condition">;
-  const about = Object.fromEntries(Object.entries(given).filter(([, text]) => text !== undefined)) as About;
-  checkAbout(about, where);
+  const { cut = "block", inks = "rgb", profile, ...notes } = later as Omit<PdfOptions, "bleed" | "condition">;
+  checkNotes(notes, where);
   return {
     size: cutSize(tile, cut, `${where} > cut`),
     bleed: mmToUm(bleed),
     inks: chosenInks(inks, roles, rgb, `${where} > inks`),
-    about,
+    notes,
     condition: readCondition(profile, condition, inks, where),
   };
 }

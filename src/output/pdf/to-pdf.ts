@@ -1,9 +1,8 @@
 import type { Colorway } from "../../colorway/colorway.ts";
 import { badInput } from "../../errors/catalogue.ts";
 import type { Tile } from "../../tile/tile.ts";
-import { aboutTile } from "../about.ts";
+import { notesOf } from "../about.ts";
 import { inksFor } from "../inks.ts";
-import { keptText } from "../kept-recipe.ts";
 import { type PdfOptions, readPdfOptions } from "./options.ts";
 import type { PdfPage } from "./page.ts";
 import { writePdf } from "./write.ts";
@@ -17,7 +16,7 @@ const LONGEST = 5_080_000;
  * A tile in a colorway as a PDF 1.7 file: vector, at true size, one layer (optional content group) for each role, with
  * TrimBox and BleedBox; the bleed shows the pattern going on. No shape is cut at the edges of a repeat.
  *
- * The recipe goes with the file, for `recipeInPdf`. The same call gives the same bytes.
+ * The recipe goes with the file, for `recipeInPdf`, unless `recipe` is false. The same call gives the same bytes.
  *
  * @example await toPdf(tile, colorway, { cut: { width: "50cm", height: "70cm" }, bleed: 3, inks: "spot" })
  * @throws SprigwrightError `missing-ink`, `unknown-option`, `unknown-cut`, `length-range`, `page-too-large`,
@@ -27,7 +26,7 @@ export async function toPdf(tile: Tile, colorway: Colorway, options: PdfOptions 
   const rgb = inksFor(tile, colorway);
   const where = `${tile.name} > toPdf`;
   const roles = ["ground", ...tile.layers.map((layer) => layer.role)];
-  const { size, bleed, inks, about, condition } = readPdfOptions(tile, roles, rgb, options, where);
+  const { size, bleed, inks, notes, condition } = readPdfOptions(tile, roles, rgb, options, where);
   const longer = Math.max(size.width, size.height) + 2 * bleed;
   if (longer > LONGEST)
     throw badInput(
@@ -51,12 +50,13 @@ export async function toPdf(tile: Tile, colorway: Colorway, options: PdfOptions 
       },
     ],
   };
+  const { about, kept } = notesOf(tile, colorway, notes);
   return writePdf({
-    ...aboutTile(tile, colorway, about),
+    ...about,
     pages: [page],
     // Lists of layers show what lies in front at the top.
     layers: [...roles].reverse(),
     condition,
-    notes: keptText(tile, colorway.name),
+    notes: kept,
   });
 }

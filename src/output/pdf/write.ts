@@ -1,7 +1,7 @@
 import { PDFContext, PDFHexString, type PDFObject, PDFString, PDFWriter } from "@cantoo/pdf-lib";
 import { strToU8 } from "fflate";
+import { readProfile } from "../../colorway/proof/read-profile.ts";
 import { VERSION } from "../../tile/version.ts";
-import { readProfile } from "../profile.ts";
 import { xmpPacket } from "../xmp.ts";
 import { decimal, POINTS_PER_MM } from "./content.ts";
 import { fileId } from "./file-id.ts";

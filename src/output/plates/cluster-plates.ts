@@ -31,7 +31,12 @@ export function clusterPlates(
   drawn: readonly (readonly Ring[])[],
   curves: Path,
   roles: readonly string[],
-  { trap, rank, overprint, ground: printsGround }: SeparationPlan,
+  {
+    trap,
+    rank,
+    overprint,
+    ground: printsGround,
+  }: Pick<SeparationPlan, "trap" | "rank" | "overprint" | "ground">,
 ): ClusterPlates {
   const seen: { role: string; rings: readonly Ring[] }[] = [];
   let above: readonly Ring[] = [];

@@ -1,4 +1,4 @@
-import { badInput, notWholePixels, outOfRange } from "../../errors/catalogue.ts";
+import { badInput, notWholePixels, wrongType } from "../../errors/catalogue.ts";
 import type { Size } from "../../geometry/lattice.ts";
 import { movePath } from "../../geometry/matrix.ts";
 import { joinPaths } from "../../geometry/path.ts";
@@ -15,7 +15,7 @@ import { collectEdges } from "../png/edges.ts";
 import { zlibStream } from "../png/encode.ts";
 import type { Grid } from "../png/grid.ts";
 import { rowStream } from "../png/row-stream.ts";
-import { wholePixelSizes } from "../png/whole-pixels.ts";
+import { nearestWhole } from "../png/whole-pixels.ts";
 import { checkPlate } from "./check-plate.ts";
 import { greyPng } from "./grey-png.ts";
 import { coverOf, packBits } from "./pack-bits.ts";
@@ -32,6 +32,9 @@ export interface PlatePngOptions extends Watch {
   readonly depth?: 1 | 8 | undefined;
 }
 
+/** Most pixels per inch. */
+const MOST_DPI = 4800;
+
 /** Rows painted at a time. */
 const ROWS = 64;
 
@@ -40,7 +43,7 @@ const [MOST_PIXELS_A_SIDE, MOST_PIXELS] = [65_535, 1_073_741_824];
 
 const later: Param<unknown, unknown, true> = { optional: true, read: (value) => value, schema: {} };
 const spec = {
-  dpi: integer({ about: "Pixels per inch.", min: 1, max: 4800 }),
+  dpi: integer({ about: "Pixels per inch.", min: 1, max: MOST_DPI }),
   depth: integer({ about: "Bits of a pixel.", min: 1, max: 8, default: 8 }),
   signal: later,
   onProgress: later,
@@ -59,7 +62,7 @@ export async function plateToPng(plate: Plate, options: PlatePngOptions): Promis
   checkPlate(plate, "plateToPng");
   const where = `${plate.pattern} > plateToPng`;
   const { dpi, depth } = readParams(spec, options, where);
-  if (depth !== 1 && depth !== 8) throw outOfRange(`${where} > depth`, depth, { min: 1, max: 8 }, "bits");
+  if (depth !== 1 && depth !== 8) throw wrongType(`${where} > depth`, depth, "1 or 8 bits");
   const grid = gridOf(plate, dpi, where);
   const edge = plate.bleed + plate.slug;
   const path = movePath(joinPaths([plate.path, plate.marks]), edge, edge);
@@ -94,7 +97,7 @@ function gridOf({ size, bleed, slug }: Plate, dpi: number, where: string): Grid 
   const edge = 2 * (bleed + slug);
   const sheet: Size = { width: size.width + edge, height: size.height + edge };
   if (slug === 0 && !(isWholePixels(sheet.width, dpi) && isWholePixels(sheet.height, dpi)))
-    throw notWholePixels(`${where} > dpi`, sheet, dpi, wholePixelSizes(sheet, dpi));
+    throw notWholePixels(`${where} > dpi`, sheet, dpi, nearestWhole(sheet, dpi, MOST_DPI));
   const block = { width: whole(sheet.width), height: whole(sheet.height) };
   const [width, height] = [pixelsAt(block.width, dpi), pixelsAt(block.height, dpi)];
   if (width > MOST_PIXELS_A_SIDE || height > MOST_PIXELS_A_SIDE || width * height > MOST_PIXELS)

@@ -13,15 +13,15 @@ import type { SeparationPlan } from "./plan.ts";
 /** What is taken in around a sheet, so that nothing that goes on for ever ends at its edge (µm). */
 const ROOM = 1000;
 
+/** What of a plan decides shapes. */
+export type SeparatingPlan = Omit<SeparationPlan, "marks">;
+
 /**
  * What each role prints on a sheet (the trim and its bleed), the ground first, as paths that are clipped to it; within each
- * nothing overlaps. Béziers are kept where an edge of the drawing is kept.
+ * nothing overlaps. Béziers are kept where an edge of the drawing is kept. It stops now and then with the share that is
+ * done, so that callers may wait there, or give up.
  */
-export async function separate(
-  tile: Tile,
-  plan: SeparationPlan,
-  step: (done: number) => Promise<void>,
-): Promise<Path[]> {
+export function* separate(tile: Tile, plan: SeparatingPlan): Generator<number, Path[]> {
   const { block, layers } = tile;
   const { size, bleed, trap } = plan;
   const sheet = grownBox({ minX: 0, minY: 0, maxX: size.width, maxY: size.height }, bleed);
@@ -30,7 +30,7 @@ export async function separate(
   const crossing: ClusterPlates[] = [];
   const clusters = clustersOf(layers, block, trap + TOUCHING);
   for (const [i, cluster] of clusters.entries()) {
-    if (i % 32 === 0) await step(i / clusters.length);
+    if (i % 32 === 0) yield i / clusters.length;
     const print = printOf(
       cluster.endless ? endlessIn(cluster, tile, grownBox(sheet, trap + ROOM)) : cluster.members,
       roles,
@@ -57,14 +57,14 @@ export async function separate(
           });
         }
   }
-  await step(1);
+  yield 1;
   const cut = crossing.flatMap(({ kept }) => [...kept]);
   const curves = joinPaths(crossing.map((print) => print.curves));
   plates[0]!.unshift(again(curves, subtractRings([boxRing(sheet)], cut)));
   return plates.map(joinPaths);
 }
 
-function printOf(members: readonly Member[], roles: readonly string[], plan: SeparationPlan): ClusterPlates {
+function printOf(members: readonly Member[], roles: readonly string[], plan: SeparatingPlan): ClusterPlates {
   const contours = members.map(({ contour, x, y }) => movePath(contour, x, y));
   const drawn: Ring[][] = roles.map(() => []);
   contours.forEach((contour, i) => {

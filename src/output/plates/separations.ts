@@ -47,7 +47,11 @@ export async function separations(
 ): Promise<readonly Plate[]> {
   const plan = planSeparations(tile, options);
   const { size, bleed } = plan;
-  const paths = await separate(tile, plan, stepper(watch, 0, 1));
+  const step = stepper(watch, 0, 1);
+  const work = separate(tile, plan);
+  let state = work.next();
+  for (; !state.done; state = work.next()) await step(state.value);
+  const paths = state.value;
   const sheet = (size.width + 2 * bleed) * (size.height + 2 * bleed);
   const roles = ["ground", ...tile.layers.map((layer) => layer.role)];
   const printed = roles.flatMap((role, i) =>

@@ -1,6 +1,5 @@
 import { strToU8, zlibSync } from "fflate";
-import type { Tile } from "../../tile/tile.ts";
-import { keptText } from "../kept-recipe.ts";
+import { VERSION } from "../../tile/version.ts";
 import { type About, xmpPacket } from "../xmp.ts";
 import { chunk, joinBytes } from "./chunks.ts";
 
@@ -14,19 +13,14 @@ export const XMP_KEYWORD = "XML:com.adobe.xmp";
 const LONG = 1024;
 
 /**
- * The `Software` chunk; the recipe: `{ recipe, colorway, digest }` as JSON, enough to make the picture again; and what
- * the picture says about itself as XMP.
+ * The `Software` chunk; the text that the picture can be made again from, if there is one; and what the picture says about
+ * itself as XMP.
  */
-export function noteChunks(
-  tile: Pick<Tile, "recipe" | "digest">,
-  colorway: string,
-  about: About,
-): Uint8Array {
-  const software = latin(`Software\0Sprigwright ${tile.recipe.sprigwright}`);
-  const text = strToU8(keptText(tile, colorway));
+export function noteChunks(about: About, kept: string | undefined): Uint8Array {
+  const text = kept === undefined ? undefined : strToU8(kept);
   return joinBytes([
-    chunk("tEXt", software),
-    textChunk(RECIPE_KEYWORD, text, text.length > LONG),
+    chunk("tEXt", latin(`Software\0Sprigwright ${VERSION}`)),
+    ...(text ? [textChunk(RECIPE_KEYWORD, text, text.length > LONG)] : []),
     textChunk(XMP_KEYWORD, strToU8(xmpPacket(about, "image/png")), false),
   ]);
 }

@@ -6,7 +6,7 @@ import { UM_PER_INCH } from "../../units/length.ts";
 import { isWholePixels, pixelsAt } from "../../units/pixels.ts";
 import { type Cut, cutSize } from "../cut.ts";
 import type { Grid } from "./grid.ts";
-import { wholePixelSizes } from "./whole-pixels.ts";
+import { nearestWhole } from "./whole-pixels.ts";
 
 /** What every call of `rasterize` may say. */
 interface Common extends Watch {
@@ -37,6 +37,9 @@ export type RasterizeOptions = Common &
     | { readonly dpi: number; readonly width?: undefined }
     | { readonly width: number; readonly dpi?: undefined }
   );
+
+/** Most pixels per inch. */
+const MOST_DPI = 2400;
 
 /** Most pixels along one side: what a match in the compressed rows can reach, and readers can show. */
 const MOST_PIXELS_A_SIDE = 32_768;
@@ -97,14 +100,14 @@ export function planRaster(
 }
 
 function atDpi(block: Size, dpi: number, where: string): Size {
-  count(dpi, `${where} > dpi`, 2400, "dpi");
+  count(dpi, `${where} > dpi`, MOST_DPI, "dpi");
   refuseParts(block, dpi, where);
   return { width: pixelsAt(block.width, dpi), height: pixelsAt(block.height, dpi) };
 }
 
 function refuseParts(size: Size, dpi: number, where: string): void {
   if (!isWholePixels(size.width, dpi) || !isWholePixels(size.height, dpi))
-    throw notWholePixels(`${where} > dpi`, size, dpi, wholePixelSizes(size, dpi));
+    throw notWholePixels(`${where} > dpi`, size, dpi, nearestWhole(size, dpi, MOST_DPI));
 }
 
 function atWidth(block: Size, total: number, size: Size, where: string): Size {

@@ -5,9 +5,8 @@ import { MOST_ROLES } from "../../motif/motif.ts";
 import { checkTile } from "../../tile/check-tile.ts";
 import { stepper } from "../../tile/steps.ts";
 import type { Tile } from "../../tile/tile.ts";
-import { aboutTile } from "../about.ts";
+import { type FileNotes, notesOf } from "../about.ts";
 import { inksFor } from "../inks.ts";
-import type { About } from "../xmp.ts";
 import { chunk, joinBytes } from "./chunks.ts";
 import { data, slowData } from "./data.ts";
 import { collectEdges } from "./edges.ts";
@@ -34,10 +33,11 @@ export interface Raster {
    * The picture in a colorway: a PNG at its true size (pHYs), in sRGB, with the recipe in an iTXt chunk and title,
    * subject and rights as XMP. Indexed, only the palette and the texts are written anew; the pixels are the bytes
    * that are there. Truecolour is compressed anew.
-   * @param about title (default: pattern and colorway), subject (default: the pattern's), rights and creator
+   * @param about title (default: pattern and colorway), subject (default: the pattern's), rights and creator; and
+   * `recipe: false` to leave the recipe out
    * @throws SprigwrightError `missing-ink` when the colorway lacks a role
    */
-  readonly png: (colorway: Colorway, about?: About) => Uint8Array;
+  readonly png: (colorway: Colorway, about?: FileNotes) => Uint8Array;
 }
 
 /** Rows painted at a time: any number gives the same bytes. */
@@ -84,10 +84,11 @@ export async function rasterize(tile: Tile, options: RasterizeOptions, rows: num
   await encoding(1);
 
   const head = headerBytes(pixels, grid, color);
-  const png = (colorway: Colorway, about: About = {}): Uint8Array => {
-    const given = inksFor(tile, colorway);
-    const inks = roles.map((role) => given[drawn.indexOf(role)]!);
-    const notes = noteChunks(tile, colorway.name, aboutTile(tile, colorway, about));
+  const png = (colorway: Colorway, given: FileNotes = {}): Uint8Array => {
+    const known = inksFor(tile, colorway);
+    const inks = roles.map((role) => known[drawn.indexOf(role)]!);
+    const { about, kept } = notesOf(tile, colorway, given);
+    const notes = noteChunks(about, kept);
     const palette = indexed ? [chunk("PLTE", paletteBytes(levels, inks))] : [];
     const body = indexed ?? data(picture, pixels, { of: colorsOf(inks), bytes: 3, last: false });
     return joinBytes([head, ...palette, notes, ...body, chunk("IEND", new Uint8Array(0))]);

@@ -1,11 +1,21 @@
 import type { Size } from "../../geometry/lattice.ts";
-import { wholePixelStep } from "../../units/pixels.ts";
+import { nearestWholeDpis, wholePixelStep } from "../../units/pixels.ts";
+
+/** What is whole pixels both ways, nearest to a block and a dpi: other sizes at that dpi, and other dpi at that size. */
+export const nearestWhole = (
+  block: Size,
+  dpi: number,
+  mostDpi: number,
+): { readonly sizes: readonly string[]; readonly dpis: readonly number[] } => ({
+  sizes: wholePixelSizes(block, dpi),
+  dpis: nearestWholeDpis([block.width, block.height], dpi).filter((fitting) => fitting <= mostDpi),
+});
 
 /**
  * The sizes nearest to `block` that are whole pixels at `dpi` and whole µm both ways, as text in mm:
  * the nearest first, then the one on the other side.
  */
-export function wholePixelSizes(block: Size, dpi: number): string[] {
+function wholePixelSizes(block: Size, dpi: number): string[] {
   const step = wholePixelStep(dpi);
   const [w, h] = [around(block.width, step), around(block.height, step)];
   const say = (width: number, height: number): string => `${width / 1000} x ${height / 1000} mm`;

@@ -2,11 +2,12 @@ import type { Colorway } from "../../colorway/colorway.ts";
 import { greyView } from "../../colorway/views/grey-view.ts";
 import type { Font } from "../../motif/lettering/font.ts";
 import type { Tile } from "../../tile/tile.ts";
+import { nameLines, nameSize } from "./cell-name.ts";
 import { bareChips } from "./chips.ts";
 import { cut } from "./cut.ts";
 import { repeatSize, titleOf } from "./facts.ts";
 import { letters } from "./letters.ts";
-import { boxOfMm, INK, QUIET } from "./marks.ts";
+import { boxOfMm, QUIET } from "./marks.ts";
 import type { SheetItem } from "./page.ts";
 
 /** Colorways in columns and rows, all cells alike (mm). */
@@ -54,7 +55,11 @@ export function scaleFor(tile: Tile, width: number, height: number): number {
   return Math.min(1, Math.max((width * 1000) / repeat.width, (height * 1000) / repeat.height));
 }
 
-/** The cell of one colorway, whose upper left corner is at (x, y) mm: cloth, greys, name, score and inks. */
+/** Room for a name, beside the score if there is one (mm). */
+const roomFor = ({ score }: Colorway & { readonly score?: number }, width: number, u: number): number =>
+  score === undefined ? width : width - 7 * u;
+
+/** The cell of one colorway, its name set at `size` mm, whose upper left corner is at (x, y) mm: cloth, greys, name, score and inks. */
 export function cell(
   font: Font,
   tile: Tile,
@@ -62,22 +67,26 @@ export function cell(
   [x, y]: readonly [number, number],
   cells: Cells,
   scale: number,
+  size: number,
   u: number,
 ): SheetItem[] {
   const { width, cloth, grey } = cells;
   const gap = 0.8 * u;
   const end = y + cloth + grey;
-  const name = { y: end + 5.4 * u, size: 3.1 * u };
   const { score } = colorway;
   return [
     cut(tile, colorway, boxOfMm(x, y, width, cloth), scale),
     ...(grey > 0
       ? [cut(tile, greyView(colorway), boxOfMm(x, y + cloth + gap, width, grey - gap), scale)]
       : []),
-    letters(font, titleOf(colorway.name), { ...name, x, ink: INK, room: width * 0.8 }),
+    ...nameLines(font, titleOf(colorway.name), [x, end], size, roomFor(colorway, width, u), u),
     ...(score === undefined
       ? []
-      : [letters(font, String(Math.round(score)), { ...name, x: x + width, ink: QUIET, align: "right" })]),
+      : [
+          letters(font, String(Math.round(score)), {
+            ...{ x: x + width, y: end + 5.4 * u, size: 3.1 * u, ink: QUIET, align: "right" },
+          }),
+        ]),
     ...bareChips(
       tile.recipe.roles.map((role) => colorway.inks[role]!),
       ...([x, end + 7.6 * u, width, 4.4 * u] as const),
@@ -94,9 +103,17 @@ export const cellsOf = (
   cells: Cells,
   scale: number,
   u: number,
-): SheetItem[] =>
-  colorways.flatMap((colorway, i) => {
+): SheetItem[] => {
+  const rooms = colorways.map((colorway) => roomFor(colorway, cells.width, u));
+  const size = nameSize(
+    font,
+    colorways.map(({ name }) => titleOf(name)),
+    Math.min(...rooms),
+    u,
+  );
+  return colorways.flatMap((colorway, i) => {
     const across = (i % cells.columns) * (cells.width + GAP_X * u);
     const down = Math.floor(i / cells.columns) * (cells.height + GAP_Y * u);
-    return cell(font, tile, colorway, [x + across, y + down], cells, scale, u);
+    return cell(font, tile, colorway, [x + across, y + down], cells, scale, size, u);
   });
+};

@@ -18,6 +18,9 @@ export interface ColorwaySheetOptions extends option.SheetOptions {
   readonly colorways: readonly ScoredColorway[] | Readonly<Record<string, ScoredColorway>>;
 }
 
+/** Most colorways on one sheet. */
+export const MOST_ON_COLORWAY_SHEET = 60;
+
 /** Least room between the margins (mm). */
 const LEAST = [80, 80] as const;
 
@@ -30,7 +33,11 @@ const LEAST = [80, 80] as const;
  */
 export function colorwaySheet(options: ColorwaySheetOptions): Page {
   const where = "colorwaySheet";
-  const given = readParams({ ...option.sheet(), colorways: option.colorways(60) }, options, where);
+  const given = readParams(
+    { ...option.sheet(), colorways: option.colorways(MOST_ON_COLORWAY_SHEET) },
+    options,
+    where,
+  );
   const { tile, colorways, font, margin } = given;
   option.checkInks(tile, colorways);
   const title = given.title ?? titleOf(tile.name);

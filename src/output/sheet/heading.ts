@@ -17,7 +17,8 @@ export const heading = (
   return [
     letters(font, title, { x, y: baseline, size: 8 * u, least: 4.5 * u, ink: INK, room: width * 0.62 }),
     letters(font, sayIn(font, about), {
-      ...{ x: x + width, y: baseline, size: 3.2 * u, ink: QUIET, align: "right", room: width * 0.36 },
+      ...{ x: x + width, y: baseline, ink: QUIET, align: "right" },
+      ...{ size: 3.2 * u, least: 2.2 * u, room: width * 0.36 },
     }),
   ];
 };

@@ -21,6 +21,9 @@ export interface LineSheetOptions extends option.SheetOptions {
   readonly studio?: string;
 }
 
+/** Most colorways on one sheet. */
+export const MOST_ON_LINE_SHEET = 25;
+
 /** Least room between the margins (mm). */
 const LEAST = [100, 140] as const;
 
@@ -38,7 +41,11 @@ const shareOf = (others: number): number =>
 export function lineSheet(options: LineSheetOptions): Page {
   const where = "lineSheet";
   const studio = optional(text({ about: "A line at the foot.", max: 160 }));
-  const given = readParams({ ...option.sheet(), colorways: option.colorways(25), studio }, options, where);
+  const given = readParams(
+    { ...option.sheet(), colorways: option.colorways(MOST_ON_LINE_SHEET), studio },
+    options,
+    where,
+  );
   const { tile, colorways, font, margin } = given;
   option.checkInks(tile, colorways);
   const title = given.title ?? titleOf(tile.name);

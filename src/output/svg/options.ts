@@ -2,15 +2,14 @@ import { badInput, unknownName, wrongType } from "../../errors/catalogue.ts";
 import type { Size } from "../../geometry/lattice.ts";
 import { isRecord } from "../../params/compound.ts";
 import type { Tile } from "../../tile/tile.ts";
-import { checkAbout } from "../about.ts";
+import { checkNotes, type FileNotes } from "../about.ts";
 import { type Cut, cutSize } from "../cut.ts";
-import type { About } from "../xmp.ts";
 
 /** How the layers of a drawing lie: see {@link SvgOptions}. */
 export type Layering = "stacked" | "knocked-out";
 
-/** Options of {@link toSvg}; title, subject, rights and creator are kept in the file's metadata. */
-export interface SvgOptions extends About {
+/** Options of {@link toSvg}; title, subject, rights, creator and recipe are kept in the file's metadata. */
+export interface SvgOptions extends FileNotes {
   /** The piece of cloth that the drawing shows; default `"block"`. */
   readonly cut?: Cut | undefined;
   /**
@@ -32,10 +31,10 @@ export interface SvgPlan {
   readonly size: Size;
   readonly layers: Layering;
   readonly pattern: boolean;
-  readonly about: About;
+  readonly notes: FileNotes;
 }
 
-const KEYS = ["cut", "layers", "pattern", "title", "subject", "rights", "creator"];
+const KEYS = ["cut", "layers", "pattern", "title", "subject", "rights", "creator", "recipe"];
 export const LAYERINGS: readonly Layering[] = ["stacked", "knocked-out"];
 
 /** Most curves in one drawing: some 60 MB of text. */
@@ -49,11 +48,11 @@ export function readSvgOptions(tile: Tile, options: SvgOptions, where: string): 
   if (!isRecord(options)) throw wrongType(where, options, "options such as { cut, layers, pattern }");
   for (const key of Object.keys(options))
     if (!KEYS.includes(key)) throw unknownName(where, "option", key, KEYS);
-  const { cut = "block", layers = "stacked", pattern = false, ...about } = options as SvgOptions;
+  const { cut = "block", layers = "stacked", pattern = false, ...notes } = options as SvgOptions;
   if (!LAYERINGS.includes(layers))
     throw unknownName(`${where} > layers`, "layering", String(layers), LAYERINGS);
   if (typeof pattern !== "boolean") throw wrongType(`${where} > pattern`, pattern, "true or false");
-  checkAbout(about, where);
+  checkNotes(notes, where);
   const size = cutSize(tile, cut, `${where} > cut`);
   const shown = pattern ? 1 : (size.width / tile.block.width) * (size.height / tile.block.height);
   const curves = shown * tile.layers.reduce((sum, { path }) => sum + path.points.length / 6, 0);
@@ -64,5 +63,5 @@ export function readSvgOptions(tile: Tile, options: SvgOptions, where: string): 
       `it would hold some ${Math.round(curves)} curves`,
       `keep it to ${MOST_CURVES}: a smaller cut, or pattern: true, which draws one block however large the cut`,
     );
-  return { size, layers, pattern, about };
+  return { size, layers, pattern, notes };
 }

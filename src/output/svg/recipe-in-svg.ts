@@ -1,3 +1,4 @@
+import { wrongType } from "../../errors/catalogue.ts";
 import { type KeptRecipe, readKept } from "../kept-recipe.ts";
 
 /** Namespace of the element that holds what a drawing was made from. */
@@ -6,8 +7,10 @@ export const RECIPE_NAMESPACE = "urn:sprigwright:recipe";
 /**
  * The recipe in an SVG that `toSvg` wrote; undefined where there is none. Looks for the element alone, since a file
  * that another program has saved again may hold anything around it, a prefix to its name included.
+ * @throws SprigwrightError `wrong-type`
  */
 export function recipeInSvg(svg: string): KeptRecipe | undefined {
+  if (typeof svg !== "string") throw wrongType("recipeInSvg", svg, "the text of an SVG");
   const at = svg.indexOf(RECIPE_NAMESPACE);
   if (at < 0) return undefined;
   // The namespace may be declared far from the element: every element of that name is tried.

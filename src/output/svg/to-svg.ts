@@ -1,14 +1,14 @@
 import type { Colorway } from "../../colorway/colorway.ts";
 import type { Size } from "../../geometry/lattice.ts";
+import type { Path } from "../../geometry/path.ts";
 import { mm, pathData } from "../../geometry/path-text.ts";
 import { checkTile } from "../../tile/check-tile.ts";
 import type { Tile } from "../../tile/tile.ts";
-import { aboutTile } from "../about.ts";
+import { notesOf } from "../about.ts";
 import { copiesInBlock } from "../copies.ts";
 import { inksFor } from "../inks.ts";
-import { keptText } from "../kept-recipe.ts";
 import { xmlText, xmpPacket } from "../xmp.ts";
-import { groundLeft, knockOut } from "./knock-out.ts";
+import { knockOut } from "./knock-out.ts";
 import { readSvgOptions, type SvgOptions, type SvgPlan } from "./options.ts";
 import { RECIPE_NAMESPACE } from "./recipe-in-svg.ts";
 
@@ -16,7 +16,7 @@ export type { Layering, SvgOptions } from "./options.ts";
 
 /**
  * A tile in a colorway as an SVG 1.1 file at true size: `viewBox` in mm, the ground as a rectangle, and exactly one path
- * for each role, whose `id` is the role. Curves stay Béziers. The recipe and the XMP metadata are in `<metadata>`.
+ * for each role, whose `id` is the role. Curves stay Béziers. XMP is in `<metadata>`, and so is the recipe.
  *
  * @example toSvg(tile, colorway, { cut: { across: 2, down: 2 }, layers: "knocked-out", rights: "Hollin Quay Prints" })
  * @throws SprigwrightError `missing-ink` when the colorway lacks a role, `unknown-option`, `unknown-cut`,
@@ -33,7 +33,7 @@ export function svgDrawing(tile: Tile, options: SvgOptions): (colorway: Colorway
   const shapes = shapesOf(tile, plan);
   return (colorway) => {
     const inks = inksFor(tile, colorway);
-    const about = aboutTile(tile, colorway, plan.about);
+    const { about, kept } = notesOf(tile, colorway, plan.notes);
     const drawn = shapes.map((shape, i) => shape(inks[i]!));
     const { width, height } = tile.block;
     return [
@@ -41,7 +41,8 @@ export function svgDrawing(tile: Tile, options: SvgOptions): (colorway: Colorway
       `  <title>${xmlText(about.title ?? "")}</title>\n`,
       `  <desc>Repeats straight every ${mm(width)} x ${mm(height)} mm. Digest ${tile.digest}.</desc>\n`,
       `  <metadata>\n${xmpPacket(about, "image/svg+xml")}\n`,
-      `<recipe xmlns="${RECIPE_NAMESPACE}">${xmlText(keptText(tile, colorway.name))}</recipe>\n  </metadata>\n`,
+      kept === undefined ? "" : `<recipe xmlns="${RECIPE_NAMESPACE}">${xmlText(kept)}</recipe>\n`,
+      "  </metadata>\n",
       ...(plan.pattern ? asPattern(tile, plan.size, drawn) : drawn),
       "</svg>\n",
     ].join("");
@@ -50,20 +51,19 @@ export function svgDrawing(tile: Tile, options: SvgOptions): (colorway: Colorway
 
 /** The ground and the layers, each waiting for its ink. */
 function shapesOf(tile: Tile, { size, layers, pattern }: SvgPlan): ((ink: string) => string)[] {
-  const knocked = layers === "knocked-out";
   const shown = pattern ? tile.block : size;
+  const pathOf = (role: string, path: Path): ((ink: string) => string) => {
+    const data = pathData(path);
+    return (ink) => `  <path id="${role}" fill="${ink}" d="${data}"/>\n`;
+  };
+  if (layers === "knocked-out") {
+    const roles = ["ground", ...tile.layers.map(({ role }) => role)];
+    return knockOut(tile, shown).map((path, i) => pathOf(roles[i]!, path));
+  }
   const view = { minX: 0, minY: 0, maxX: shown.width, maxY: shown.height };
-  const pathOf =
-    (role: string, data: string) =>
-    (ink: string): string =>
-      `  <path id="${role}" fill="${ink}" d="${data}"/>\n`;
-  const ground = knocked
-    ? pathOf("ground", pathData(groundLeft(tile, shown)))
-    : (ink: string): string => `  <rect id="ground" fill="${ink}" ${sized(shown)}/>\n`;
-  const drawn = knocked ? knockOut(tile) : tile.layers;
   return [
-    ground,
-    ...drawn.map(({ role, path }) => pathOf(role, pathData(copiesInBlock(path, tile.block, view)))),
+    (ink) => `  <rect id="ground" fill="${ink}" ${sized(shown)}/>\n`,
+    ...tile.layers.map(({ role, path }) => pathOf(role, copiesInBlock(path, tile.block, view))),
   ];
 }
 

@@ -40,16 +40,22 @@ describe("CSS custom properties", () => {
     ]);
   });
 
+  it("pass over shadows, and keep the first name of a colour", () => {
+    const css =
+      ":root { --bg: #fff; --white: white; --shadow: rgba(0, 0, 0, .3); --kelp: green; --weed: #008000 }";
+    expect(readCssColors(css)).toEqual([{ name: "root", inks: { bg: "#ffffff", kelp: "#008000" } }]);
+  });
+
   it.each([
     ["", "no-colors"],
     ["p { color: red }", "no-colors"],
     [":root { --a: #12 }", "bad-color"],
-    [":root { --a: rgb(0 0 0 / 40%) }", "bad-color"],
+    [":root { --a: rgb(0 0 0 / 40%) }", "no-colors"],
     [":root { --a: oklch(0.7 0.4 150) }", "out-of-gamut"],
-    [":root { --a: red; --b: #f00 }", "same-ink"],
     [":root { --a-b: red; --a_b: blue }", "same-name"],
     [`${"@media x {".repeat(20)} .a { --b: red } ${"}".repeat(20)}`, "css-too-deep"],
     [" ".repeat(4_000_001), "css-too-large"],
     [7 as never, "wrong-type"],
+    [".a { --b: red }".repeat(1001), "css-too-large"],
   ])("%.60s is refused", (css, code) => expect(refusal(() => readCssColors(css)).code).toBe(code));
 });

@@ -14,7 +14,7 @@ describe("colorways refuses, and says what would be right", () => {
   it.each([
     ["no options", undefined, "wrong-type", "palettes"],
     ["no palettes", {}, "wrong-type", "a list of palettes"],
-    ["an empty list", { palettes: [] }, "list-length", "1 palettes"],
+    ["an empty list", { palettes: [] }, "list-length", "1 to 50 palettes"],
     ["a palette smaller than the roles", { palettes: [quay, small] }, "palette-too-small", "more inks"],
     [
       "two inks that are one colour",
@@ -34,7 +34,7 @@ describe("colorways refuses, and says what would be right", () => {
       "bad-color",
       "CSS colour",
     ],
-    ["two palettes of one name", { palettes: [quay, quay] }, "same-palette", "rename"],
+    ["two palettes of one name", { palettes: [quay, quay] }, "same-name", "own name"],
     ["an unknown option", { palettes: [quay], cuont: 3 }, "unknown-option", '"count"'],
     ["an unknown role in hold", { palettes: [quay], hold: { grond: "chalk" } }, "unknown-role", '"ground"'],
     ["an unknown ink in hold", { palettes: [quay], hold: { ground: "chalc" } }, "unknown-ink", '"chalk"'],

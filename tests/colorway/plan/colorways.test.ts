@@ -52,6 +52,49 @@ describe("planned colorways", () => {
       expect(rateColorway(tile, { name, inks })).toEqual({ score, why });
   });
 
+  it("are each to be seen: palettes that share inks bring no colorway twice", () => {
+    const again = palette({ name: "again", inks: { ...quay.inks } });
+    const hold = { ground: "chalk", petal: "coral", heart: "kelp" } as const;
+    const [once, twice] = [[quay], [quay, again]].map((palettes) =>
+      colorways(tile, { palettes, count: 200, hold }),
+    );
+    // 8 - 3 inks for the two roles that are left.
+    expect(once).toHaveLength(20);
+    expect(twice!.map(({ inks }) => inks)).toEqual(once!.map(({ inks }) => inks));
+  });
+
+  it("hold the best of all, however few are asked for, and the fewer the better they are", () => {
+    const few = [1, 2, 3, 5, 8].map((count) => colorways(tile, { palettes: [quay, water], count }));
+    for (const list of few) expect(list[0]).toEqual(planned[0]);
+    const worst = few.map((list) => list.at(-1)!.score / planned[0]!.score);
+    worst.forEach((part, i) => void expect(part).toBeGreaterThan([0.99, 0.94, 0.93, 0.91, 0.88][i]!));
+  });
+
+  it("are sound: nothing below 75 where there is better, even if that leaves fewer than wanted", () => {
+    const loud = palette({
+      name: "loud",
+      inks: {
+        lime: "#b4ff00",
+        pink: "#ff1493",
+        blue: "#2020ff",
+        orange: "#ff8a00",
+        red: "#ff2a00",
+        milk: "#fdfdfa",
+      },
+    });
+    const offered = colorways(tile, { palettes: [loud], count: 200 });
+    expect(offered.length).toBeLessThan(200);
+    for (const { score } of offered) expect(score).toBeGreaterThanOrEqual(75);
+    // Where nothing is sound, the best there is.
+    const pale = palette({
+      name: "pale",
+      inks: { a: "#f4f0ea", b: "#efe9e2", c: "#eae6e4", d: "#f0ece0", e: "#e8e4dd", f: "#fbf7f2" },
+    });
+    const some = colorways(tile, { palettes: [pale], count: 4, minContrast: 1 });
+    expect(some).toHaveLength(4);
+    expect(some[0]!.score).toBeLessThan(75);
+  });
+
   it("leave out near twins: the pair that meets is told apart in each", () => {
     const twins = palette({ name: "twins", inks: { ...quay.inks, cream: "#f6eee0", whey: "#f5ecdf" } });
     for (const { why } of colorways(tile, { palettes: [twins], count: 20 }))
@@ -90,7 +133,7 @@ describe("what a plan may not break", () => {
     for (const { inks } of kept)
       for (const a of roles)
         for (const b of roles)
-          if (lightness(first[a]) - lightness(first[b]) >= 5)
+          if (lightness(first[a]) - lightness(first[b]) >= 7)
             expect(lightness(inks[a]!)).toBeGreaterThan(lightness(inks[b]!));
     const free = colorways(shaded, { palettes: [quay, water], count: 20, minContrast: 1 });
     expect(free.some(({ inks }) => lightness(inks["ground"]!) < lightness(inks["leaf"]!))).toBe(true);

@@ -56,6 +56,12 @@ describe("a colorway's rating", () => {
     expect(scores[0]).toBeLessThan(scores.at(-1)!);
   });
 
+  it("sees the one large role that sinks into the ground, however well the others stand off it", () => {
+    const lying = rate("sunk", inks(chalk!, "#e9dcc6", ink!, kelp!)).why.terms.ground;
+    expect(lying).toBeLessThan(0.5);
+    expect(rate("off", inks(chalk!, coral!, ink!, kelp!)).why.terms.ground).toBeGreaterThan(0.8);
+  });
+
   it("calls large strong areas loud, and a cloth without any strong ink dull", () => {
     const loud = rate("loud", inks("#ff2a00", "#ffe600", "#003bff", "#00c030")).why.terms;
     const grey = rate("grey", inks("#f4f4f4", "#222222", "#999999", "#555555")).why.terms;
@@ -81,6 +87,11 @@ describe("a colorway's rating", () => {
       }),
       { numRuns: 100, seed: 7 },
     );
+  });
+
+  it("is said for one colorway, not for a list of them, or one that was not rated", () => {
+    for (const given of [undefined, [], { name: "dawn", inks: sound.dawn }])
+      expect(refusal(() => sayRating(given as never)).code).toBe("wrong-type");
   });
 
   it("refuses colorways that are not for the tile", () => {

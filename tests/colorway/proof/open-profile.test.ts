@@ -119,8 +119,10 @@ describe.skipIf(profile === undefined)("a press, by its profile", () => {
 });
 
 it("what is no profile at all is refused before anything is loaded", async () => {
-  for (const bytes of [null, "press.icc", new Uint8Array(0), new Uint8Array(4000)])
-    expect((await refusalOf(() => openProfile(bytes as never))).code).toBe("bad-profile");
+  for (const bytes of [new Uint8Array(0), new Uint8Array(4000), new ArrayBuffer(4000)])
+    expect((await refusalOf(() => openProfile(bytes))).code).toBe("bad-profile");
+  for (const given of [null, "press.icc", [1, 2]])
+    expect((await refusalOf(() => openProfile(given as never))).code).toBe("wrong-type");
   expect((await refusalOf(() => openProfile(new Uint8Array(9), { intnt: 1 } as never))).message).toContain(
     "intent",
   );

@@ -36,6 +36,21 @@ describe.each(FAMILIES)("%s", (name) => {
     expect(made(name, "ebb")).not.toEqual(made(name, "flow"));
   });
 
+  // 6: seen at once, side by side (common practice).
+  it("gives palettes that are unlike, in one call and from seed to seed", () => {
+    const unlike = (a: readonly string[], b: readonly string[]): number =>
+      a.reduce((sum, ink, i) => sum + deltaE(ink, b[i]!), 0) / a.length;
+    for (const seed of SEEDS.slice(0, 3)) {
+      const three = makePalettes(schemes[name](), { name: "p", seed, count: 3 });
+      const [a, b, c] = three.map(({ inks }) => Object.values(inks));
+      for (const away of [unlike(a!, b!), unlike(a!, c!), unlike(b!, c!)])
+        expect(away, seed).toBeGreaterThan(6);
+    }
+    const each = SEEDS.map((seed) => made(name, seed));
+    const apart = each.flatMap((one, i) => each.slice(0, i).map((other) => unlike(one, other)));
+    expect(apart.sort((a, b) => a - b)[Math.floor(apart.length / 2)]).toBeGreaterThan(6);
+  });
+
   // 5: about the least that two areas of a print need so as not to be taken for one ink (common practice).
   it("gives inks that nobody takes for one another", () => {
     for (const seed of SEEDS) {

@@ -32,10 +32,10 @@ describe("a harmony", () => {
     });
   });
 
-  it("of a grey is greys, each its own ink", () => {
-    const inks = Object.values(makePalette(schemes.triad({ of: "#808080" }), { name: "h", seed: "1" }).inks);
-    expect(new Set(inks).size).toBe(inks.length);
-    for (const ink of inks) expect(Number(new Color(ink).to("oklch").coords[1])).toBeLessThan(0.01);
+  it("of a grey is refused: it has no hue, and every ink would be the same", () => {
+    const error = refusal(() => makePalette(schemes.triad({ of: "#808080" }), { name: "h", seed: "1" }));
+    expect([error.code, error.where]).toEqual(["no-hue", "sprigwright/triad > of"]);
+    expect(error.what).toContain("#808080 is a grey");
   });
 
   it("needs a colour", () => {

@@ -88,6 +88,29 @@ describe("a scheme of one's own", () => {
     expect(error.where).toMatch(/^sly\/odd > make/);
   });
 
+  it.each([
+    ["a hue in degrees", { lightness: 0.5, chroma: 0.1, hue: 210 }, "not degrees"],
+    ["a chroma in percent", { lightness: 0.5, chroma: 40, hue: 0.1 }, "chroma from 0 to 1"],
+    ["a name that is no text", { name: 5, lightness: 0.5, chroma: 0.1, hue: 0 }, "its name is 5"],
+  ])("that returns %s is told what is wanted", (_, color, words) => {
+    const odd = defineScheme({
+      ...{ name: "sly/odd", about: "Odd.", params: {} },
+      make: () => [color] as never,
+    });
+    const error = refusal(() => makePalette(odd(), options));
+    expect([error.code, error.where]).toEqual(["bad-scheme", "sly/odd > make[0]"]);
+    expect(error.message).toContain(words);
+  });
+
+  it("may call inks alike, however long their names: they are numbered", () => {
+    const long = "a".repeat(40);
+    const twins = defineScheme({
+      ...{ name: "sly/twins", about: "Twins.", params: {} },
+      make: () => [0.3, 0.6].map((lightness) => ({ name: long, lightness, chroma: 0, hue: 0 })),
+    });
+    expect(Object.keys(makePalette(twins(), options).inks)).toEqual([long, `${"a".repeat(38)}-2`]);
+  });
+
   it("that throws is named, with the cause", () => {
     const cause = new Error("no tide");
     const odd = defineScheme({

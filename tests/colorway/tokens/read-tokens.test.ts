@@ -181,7 +181,8 @@ describe("a token file that cannot be read", () => {
     [sea(srgb(0, 0)), "bad-token-color", "sea.tide", "components"],
     [sea(srgb(0, 2, 0)), "bad-token-color", "sea.tide", "component 2 is 2"],
     [sea(srgb(0, Number.NaN, 0)), "bad-token-color", "sea.tide", "NaN"],
-    [sea({ ...srgb(0, 0, 0), alpha: 0.5 }), "bad-token-color", "sea.tide", "ink is opaque"],
+    [sea({ ...srgb(1, 0, 0), hex: "#00ff00" }), "bad-token-color", "sea.tide", "another colour"],
+    [sea({ ...srgb(0, 0, 0), alpha: 0.5 }), "no-colors", "tokens", "no token has an opaque colour"],
     [sea({ ...srgb(0, 0, 0), hex: "#abc" }), "bad-token-color", "sea.tide", "hex"],
     [sea({ ...srgb(0, 0, 0), hx: "#aabbcc" }), "unknown-key", "hx", 'did you mean "hex"'],
     [
@@ -202,6 +203,7 @@ describe("a token file that cannot be read", () => {
     [{ a: { $type: "color", $value: srgb(0, 0, 0), b: {} } }, "bad-token", "a", "holds"],
     [{ sea: { tide: { $value: srgb(0, 0, 0) } } }, "bad-token", "sea.tide", "$type"],
     [{ "sea.tide": { $value: 1 } }, "bad-token", "sea.tide", "a name may not hold"],
+    [{ sea: { tide: { type: "color", value: "#036" } } }, "bad-token", "sea.tide.type", "$value"],
     [{ sea: 7 }, "wrong-type", "sea", "a token or a group"],
     [{ gap: { $type: "dimension", $value: 1 } }, "no-colors", "tokens", ""],
     [
@@ -210,13 +212,7 @@ describe("a token file that cannot be read", () => {
       "sea.A",
       '"a"',
     ],
-    [
-      { sea: { $type: "color", a: { $value: srgb(0, 0, 0) }, b: { $value: srgb(0, 0, 0) } } },
-      "same-ink",
-      "sea",
-      "both",
-    ],
-    ["{", "not-json", "tokens", ""],
+    ["{", "bad-json", "tokens", ""],
     ["[]", "wrong-type", "tokens", ""],
     [[], "wrong-type", "tokens", ""],
   ])("is refused: %j", (file, code, where, says) => {
@@ -245,7 +241,7 @@ describe("a token file that cannot be read", () => {
     for (let i = 0; i < 100_000; i++) deep = { a: deep };
     expect(refused(deep)).toContain("[tokens-too-deep]");
     expect(refused(`${'{"a":'.repeat(50_000)}1${"}".repeat(50_000)}`)).toMatch(
-      /\[(tokens-too-deep|not-json)\]/,
+      /\[(tokens-too-deep|bad-json)\]/,
     );
     expect(refused(" ".repeat(4_000_001))).toContain("[tokens-too-large]");
     // Each group holds the one before it twice over: 2^40 tokens.
@@ -256,6 +252,36 @@ describe("a token file that cannot be read", () => {
     const chain: Record<string, object> = { $type: "color" as never };
     for (let i = 0; i < 5000; i++) chain[`t${i}`] = { $value: `{t${i + 1}}` };
     expect(refused(chain)).toContain("[token-cycle]");
+    // Nothing of these names is left in kebab-case, so that each has to be given a number.
+    const kelps = Array.from({ length: 10_000 }, (_, i) => String.fromCharCode(0x4e00 + i));
+    const ink = (i: number) => color("srgb", (i % 256) / 255, Math.floor(i / 256) / 255, 0);
+    const of = (entry: (i: number) => object) => Object.fromEntries(kelps.map((k, i) => [k, entry(i)]));
+    expect(refused(of((i) => ({ $type: "color", a: ink(i) })))).toContain("[tokens-too-large]");
+    expect(refused({ sea: { $type: "color", ...of(ink) } })).toContain("[too-many-inks]");
+  });
+
+  it("names the token whose reference is wrong", () => {
+    expect(refused({ sea: { kelp: { $ref: "other.json#/kelp" } } })).toContain("tokens > sea.kelp");
+  });
+
+  it("keeps the first name of a colour, a value before what refers to it, and passes over what is translucent", () => {
+    const sea = {
+      $type: "color",
+      accent: { $value: "{sea.kelp}" },
+      kelp: { $value: srgb(0, 0.4, 0.2) },
+      weed: { $value: srgb(0, 0.4, 0.2) },
+      haze: { $value: { ...srgb(0, 0, 0), alpha: 0.3 } },
+      foam: { $value: srgb(1, 1, 1) },
+    };
+    expect(readTokens({ sea })).toEqual([{ name: "sea", inks: { kelp: "#006633", foam: "#ffffff" } }]);
+  });
+
+  it("gives groups whose names begin alike names of their own", () => {
+    const path = "x".repeat(45);
+    const file = Object.fromEntries(
+      ["a", "b"].map((end) => [`${path}${end}`, { $type: "color", tide: color("srgb", 0, 0.2, 0.4) }]),
+    );
+    expect(readTokens(file).map(({ name }) => name)).toEqual(["x".repeat(40), `${"x".repeat(38)}-2`]);
   });
 
   it("reaches no prototype", () => {

@@ -137,3 +137,10 @@ describe("the view of a colour vision deficiency", () => {
     expect(refusal(call({ kind: "deutan", sevrity: 1 })).code).toBe("unknown-option");
   });
 });
+
+it("views of what has no inks are refused", () => {
+  for (const given of [undefined, null, {}, [], "dawn", { name: "dawn" }]) {
+    expect(refusal(() => greyView(given as never)).code).toBe("wrong-type");
+    expect(refusal(() => deficiencyView(given as never, { kind: "deutan" })).code).toBe("wrong-type");
+  }
+});

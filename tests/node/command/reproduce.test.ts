@@ -35,10 +35,19 @@ async function reproduce(...words: string[]): Promise<{ code: number; said: stri
 describe("sprigwright reproduce", () => {
   test("builds what a PNG, an SVG and a PDF show again, and says that it is the same", async () => {
     const script = await put(folder, "slipway.ts", scriptText());
-    await run(["build", script, "-o", folder, "--files", "png,svg,pdf,pattern"], listener());
-    for (const end of ["slate-150dpi.png", "slate.svg", "slate.pdf", "slate-pattern.svg"]) {
+    await run(["build", script, "-o", folder, "--files", "png,svg,field,pdf,pattern"], listener());
+    const long = ["--files", "png,svg", "--cut", "70x40mm", "--truecolor", "--knock-out", "--rights", "ours"];
+    await run(["build", script, "-o", folder, ...long], listener());
+    const ends = [
+      ...["slate-150dpi.png", "slate.svg", "slate-field.png", "slate.pdf", "slate-pattern.svg"],
+      ...["slate-70x40mm-150dpi.png", "slate-70x40mm.svg"],
+    ];
+    for (const end of ends) {
       const { code, said } = await reproduce(join(folder, `slipway/slipway-${end}`));
       expect(said).toContain("the same tile: the digests match");
+      expect(said, end).toContain(
+        end.endsWith(".pdf") ? "was not compared" : "the same picture: drawn again",
+      );
       expect(said).toContain("in colorway slate");
       expect(code).toBe(EXIT.done);
     }
@@ -56,6 +65,45 @@ describe("sprigwright reproduce", () => {
     const { code, said } = await reproduce(changed);
     expect(said).toContain("another tile: the digests differ");
     expect(code).toBe(EXIT.faults);
+  });
+
+  test("says so when only the picture was changed or cut short, and ends with 1", async () => {
+    const script = await put(folder, "slipway.ts", scriptText());
+    await run(["build", script, "-o", folder, "--files", "svg,png"], listener());
+    const svg = await readFile(join(folder, "slipway/slipway-slate.svg"));
+    const png = await readFile(join(folder, "slipway/slipway-slate-150dpi.png"));
+    const flipped = Buffer.from(png);
+    flipped[png.indexOf("IDAT") + 12]! ^= 1;
+    const changed = [
+      ["moved.svg", svg.toString().replace(/ d="M(\d)/, ' d="M1$1')],
+      ["cut.svg", svg.subarray(0, svg.length - 30)],
+      ["flipped.png", flipped],
+      ["cut.png", png.subarray(0, png.indexOf("IDAT") + 12)],
+    ] as const;
+    for (const [name, content] of changed) {
+      await writeFile(join(folder, name), content);
+      const { code, said } = await reproduce(join(folder, name));
+      expect(said, name).toContain("the same tile");
+      expect(said, name).toContain("another picture: it was changed or cut short");
+      expect(code).toBe(EXIT.faults);
+    }
+  });
+
+  test("--recipe writes the recipe, from which build makes the same tile", async () => {
+    const script = await put(folder, "slipway.ts", scriptText());
+    await run(["build", script, "-o", folder, "--files", "svg"], listener());
+    const recipe = join(folder, "again.json");
+    await reproduce(join(folder, "slipway/slipway-slate.svg"), "--recipe", recipe);
+    expect(await readFile(recipe)).toEqual(await readFile(join(folder, "slipway/recipe.json")));
+    const { told, code } = await reproduce(
+      join(folder, "slipway/slipway-slate.svg"),
+      "--recipe",
+      join(folder, "gone/a.json"),
+    );
+    expect([code, told]).toEqual([
+      EXIT.notWritten,
+      expect.stringContaining("a part of the path does not exist"),
+    ]);
   });
 
   test("takes pieces of one's own from the script that is named, a changed one included", async () => {

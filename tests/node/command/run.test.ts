@@ -137,6 +137,39 @@ describe("sprigwright build", () => {
     ]);
   });
 
+  test("says what is odd about a listing, and --hero that several subjects are meant", async () => {
+    const spot = '{ body: "spot", trim: "ground", marking: "ground" }';
+    const mixed = scriptText("mixed")
+      .replace("{ definePattern, dot,", "{ definePattern, fish, whelk,")
+      .replace(
+        /motifs: .*\]/,
+        `motifs: [fish({ length: 9, roles: ${spot} }), whelk({ height: 9, roles: ${spot} })]`,
+      );
+    const file = await put(folder, "mixed.ts", mixed);
+    const said = async (...words: string[]): Promise<string> => {
+      const host = listener();
+      expect(await run(["build", file, "-o", out, "--files", "listing", ...words], host)).toBe(EXIT.done);
+      return host.said();
+    };
+    expect(await said()).toMatch(/\n {2}warning {2}(fish and whelks|whelks and fish) are 2 subjects: /);
+    expect(await said("--hero")).not.toContain("2 subjects");
+    const { hero, warnings } = JSON.parse(await readFile(join(out, "mixed/listing.json"), "utf8"));
+    expect([hero, warnings.map(({ rule }: { rule: string }) => rule)]).toEqual([true, ["no-subject"]]);
+  });
+
+  test("--no-recipe keeps the recipe out of pictures, and in recipe.json", async () => {
+    const words = ["build", script, "--out", out, "--files", "svg,png,field,pattern,pdf", "--no-recipe"];
+    expect(await run(words, listener())).toBe(EXIT.done);
+    for (const file of (await contents(join(out, "slipway"))).filter((name) =>
+      /\.(svg|png|pdf)$/.test(name),
+    )) {
+      const host = listener();
+      expect(await run(["reproduce", join(out, "slipway", file)], host)).toBe(EXIT.wrongUse);
+      expect(host.told()).toContain("there is no recipe in it");
+    }
+    expect(await readFile(join(out, "slipway/recipe.json"), "utf8")).toContain("slip-1");
+  });
+
   test("takes a recipe, and every script of a folder that exports a pattern", async () => {
     await put(folder, "notes.ts", "export const note = 1;");
     await put(folder, "types.d.ts", "export default 3;");
@@ -180,7 +213,7 @@ describe("sprigwright build", () => {
     const odd = await put(folder, "odd.ts", scriptText("odd").replaceAll('"1in"', "26"));
     const print = listener();
     expect(await run(["build", odd, "-o", out], print)).toBe(EXIT.faults);
-    expect(print.told()).toContain("nearest sizes that are");
+    expect(print.told()).toContain("nearest sizes that are at 150");
     await writeFile(out, "a file");
     const disk = listener();
     expect(await run(["build", script, "-o", out], disk)).toBe(EXIT.notWritten);

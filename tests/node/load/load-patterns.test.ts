@@ -1,7 +1,6 @@
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
-import { createJiti } from "jiti";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { loadPatterns, loadPlugin } from "../../../src/node/load/load-patterns.ts";
 import { writePattern } from "../../../src/node/write/write-pattern.ts";
 import * as nodeDoor from "../../../src/node.ts";
@@ -58,8 +57,9 @@ describe("a script", () => {
   });
 
   test("made with another copy of the library is understood", async () => {
-    const other = createJiti(import.meta.url, { fsCache: false, moduleCache: false, interopDefault: false });
-    const copy = await other.import<typeof import("../../../src/index.ts")>("../../../src/index.ts");
+    vi.resetModules();
+    const copy = await import("../../../src/index.ts");
+    vi.resetModules(); // so that the loader does not share it
     const folder = await scratch();
     // The other copy reaches the script through a global, as a plugin's own node_modules would bring it.
     Reflect.set(globalThis, "otherCopy", copy);

@@ -2,12 +2,15 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { mkdir, readFile, rename, stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { PDFDocument } from "@cantoo/pdf-lib";
 import { describe, expect, onTestFinished, test } from "vitest";
 import { FILE_KINDS } from "../../../src/node/write/formats/all.ts";
 import { cutTag, sayCut } from "../../../src/node/write/formats/names.ts";
+import { inPages } from "../../../src/node/write/formats/sheets.ts";
 import { manifestText, readManifest } from "../../../src/node/write/manifest.ts";
 import type { WriteOptions } from "../../../src/node/write/options.ts";
 import { writePattern } from "../../../src/node/write/write-pattern.ts";
+import { withColorways } from "../../../src/pattern/with-colorways.ts";
 import { VERSION } from "../../../src/tile/version.ts";
 import { refusalOf } from "../../given.ts";
 import { contents, moorings, scratch } from "../given.ts";
@@ -159,6 +162,29 @@ describe("files", () => {
   });
 });
 
+describe("sheets of more colorways than one page holds", () => {
+  test("go on from page to page, as evenly as can be", async () => {
+    const { dawn } = moorings.colorways;
+    const many = Array.from({ length: 61 }, (_, i) => ({ name: `dawn-${i + 1}`, inks: dawn.inks }));
+    const out = await scratch();
+    const files = await writePattern(withColorways(moorings, many), {
+      ...{ out, files: ["colorway-sheet", "line-sheet"] },
+    });
+    const pagesOf = async (kind: string): Promise<number> =>
+      (await PDFDocument.load(await readFile(files.find((file) => file.kind === kind)!.file))).getPageCount();
+    expect([await pagesOf("colorway-sheet"), await pagesOf("line-sheet")]).toEqual([2, 3]);
+    expect([[1, 2, 3, 4, 5, 6, 7], [1, 2], []].map((list) => inPages(list, 3))).toEqual([
+      [
+        [1, 2, 3],
+        [4, 5],
+        [6, 7],
+      ],
+      [[1, 2]],
+      [],
+    ]);
+  });
+});
+
 describe("a full disk", () => {
   test("is told clearly, and nothing that was there is lost", async (context) => {
     const out = await scratch();
@@ -189,6 +215,8 @@ describe("options that are refused before any work", () => {
     [{ bleed: "3px" }, "wrong-type"],
     [{ workers: 0 }, "number-range"],
     [{ rights: 3 }, "wrong-type"],
+    [{ studio: 3 }, "wrong-type"],
+    [{ recipe: "no" }, "wrong-type"],
     [{ only: ["svg"] }, "unknown-option"],
   ])("%o", async (options, code) => {
     const out = await scratch();

@@ -114,8 +114,9 @@ describe("writePattern writes", () => {
 
 describe("writePattern leaves everything as it was", () => {
   test("when it is called off, at whatever step", async () => {
+    const few = { files: ["svg", "png"], colorways: ["dawn"] } as const;
     let steps = 0;
-    await writePattern(moorings, { out: await scratch(), onProgress: () => steps++ });
+    await writePattern(moorings, { ...few, out: await scratch(), onProgress: () => steps++ });
     for (let at = 1; at <= steps; at++) {
       const out = await scratch();
       await writeFile(join(out, "mine.txt"), "mine");
@@ -124,7 +125,7 @@ describe("writePattern leaves everything as it was", () => {
       const onProgress = (): void => {
         if (++step === at) controller.abort(new Error("enough"));
       };
-      const writing = writePattern(moorings, { out, signal: controller.signal, onProgress });
+      const writing = writePattern(moorings, { ...few, out, signal: controller.signal, onProgress });
       await expect(writing, `step ${at} of ${steps}`).rejects.toThrow("enough");
       expect(await contents(out)).toEqual(["mine.txt"]);
     }
@@ -174,12 +175,18 @@ describe("writePattern refuses, before any work", () => {
     expect(await readFile(file, "utf8")).toBe("a file");
   });
 
-  // Root may write anywhere, so there the permission cannot be taken away.
-  test.skipIf(process.getuid?.() === 0)("a folder without permission", async () => {
+  test("a folder without permission", async () => {
     const out = await scratch();
-    await chmod(out, 0o500);
-    const error = await refusalOf(() => writePattern(moorings, { out, onProgress: never }));
+    await chmod(out, 0o555);
+    // Root may write anywhere; nobody (uid 65534) may not.
+    const isRoot = process.geteuid?.() === 0;
+    if (isRoot) process.seteuid!(65_534);
+    const error = await refusalOf(() => writePattern(moorings, { out, onProgress: never })).finally(() => {
+      if (isRoot) process.seteuid!(0);
+    });
+    expect(error.code).toBe("unwritable-folder");
     expect(error.message).toContain("there is no permission");
+    expect(await contents(out)).toEqual([]);
   });
 
   test.each([
@@ -203,6 +210,8 @@ describe("writePattern refuses, before any work", () => {
     const out = await scratch();
     const error = await refusalOf(() => writePattern({ ...moorings, name: "../elsewhere" }, { out }));
     expect(error.what).toContain("../elsewhere");
+    const device = await refusalOf(() => writePattern({ ...moorings, name: "con" }, { out }));
+    expect(device.what).toContain("Windows");
     expect(await contents(out)).toEqual([]);
   });
 

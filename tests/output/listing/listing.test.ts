@@ -40,7 +40,7 @@ describe("a listing", () => {
   it("describes what is in the tile: its motifs, the largest first, and its colours", () => {
     expect(kindsOf(tile)).toEqual(["buoy", "pebble"]);
     expect(plain.colorways[0]!.alt).toBe(
-      "Seamless half-drop repeat of buoy: buoys and pebbles in red, blue and green on cream.",
+      "Seamless half-drop repeat of buoys and pebbles in red, blue and green on cream.",
     );
     const words = { buoy: "float", pebble: "pear" };
     expect(listing({ tile, colorways: [dawn], words, subject: "harbour" }).colorways[0]!.alt).toContain(
@@ -95,6 +95,7 @@ describe("a listing", () => {
     expect(odd({ words: { pear: "pear" } })).toBe("unknown-kind-of-motif");
     expect(odd({ files: [{ file: "a.svg", colorway: "dusk" }] })).toBe("unknown-colorway");
     expect(odd({ titel: "Shore" })).toBe("unknown-option");
+    expect(refusal(() => listingCsv([null] as never)).code).toBe("wrong-type");
     expect(odd({ tags: "harbour" })).toBe("wrong-type");
     expect(refusal(() => listing(undefined as never)).code).toBe("missing-option");
   });

@@ -109,6 +109,7 @@ describe("a PDF of a tile", () => {
     expect(await refused({ inks: { ...all, flag: { spot: "All" } } })).toBe("bad-spot-ink");
     expect(await refused({ inks: { ...all, flag: { spot: "a" } } })).toBe("bad-spot-ink");
     expect(await refused({ inks: { ...all, flag: { cmyk: [0, 0, 1] } } })).toBe("wrong-type");
+    expect(await refused({ inks: { ...all, flag: { spot: "Buoy\u0000red" } } })).toBe("wrong-type");
     expect(await refused({ inks: { ...all, flag: { cmyk: [0, 0, 100, 0] } } })).toBe("number-range");
     expect(await refused({ inks: { ...all, flag: {} } })).toBe("missing-ink");
     const bare = { name: "bare", inks: { ...dawn.inks, flag: "" } };

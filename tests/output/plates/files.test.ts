@@ -78,7 +78,7 @@ describe("a plate as PNG", () => {
     expect(await refused({ dpi: 0 })).toBe("number-range");
     expect(await refused({ dpi: 72.5 })).toBe("wrong-type");
     expect(await refused({})).toBe("missing-option");
-    expect(await refused({ dpi: 150, depth: 2 })).toBe("number-range");
+    expect(await refused({ dpi: 150, depth: 2 })).toBe("wrong-type");
     expect(await refused({ dpi: 150, deep: 1 })).toBe("unknown-option");
     expect(await refused({ dpi: 150 }, { ...bare[0]!, size: { width: 50_801, height: 25_400 } })).toBe(
       "not-whole-pixels",

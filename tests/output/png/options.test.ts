@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { SprigwrightError } from "../../../src/errors/error.ts";
 import { type RasterizeOptions, rasterize } from "../../../src/output/png/rasterize.ts";
-import { wholePixelSizes } from "../../../src/output/png/whole-pixels.ts";
+import { nearestWhole } from "../../../src/output/png/whole-pixels.ts";
 import { isWholePixels } from "../../../src/units/pixels.ts";
 import { circle, meadow, tileOf } from "./tiles.ts";
 
@@ -55,13 +55,14 @@ describe("rasterize refuses", () => {
     expect(error.code).toBe("not-whole-pixels");
     expect(error.message).toContain("100 x 80 mm is not a whole number of pixels at 300 dpi");
     expect(error.fix).toContain("100.076 x 80.01 mm; 99.822 x 79.756 mm");
+    expect(error.fix).toMatch(/^it is one at 254 or 381 dpi; /);
   });
 
   it("nothing whose nearest sizes it then would refuse again", () => {
     const um = fc.integer({ min: 1000, max: 2_000_000 });
     fc.assert(
       fc.property(um, um, fc.integer({ min: 1, max: 2400 }), (width, height, dpi) => {
-        for (const text of wholePixelSizes({ width, height }, dpi)) {
+        for (const text of nearestWhole({ width, height }, dpi, 2400).sizes) {
           const [w, h] = /^([\d.]+) x ([\d.]+) mm$/
             .exec(text)!
             .slice(1)

@@ -115,6 +115,7 @@ describe("a page", () => {
     const [page] = Object.values(pages) as [Page];
     expect((await refusalOf(() => pageToPng(page, { dpi: 0 }))).code).toBe("number-range");
     expect((await refusalOf(() => pageToPng(page, { dpi: 72.5 }))).code).toBe("wrong-type");
+    expect((await refusalOf(() => pageToPng(page, null as never))).code).toBe("wrong-type");
     expect((await refusalOf(() => pageToPng(page, { dip: 72 } as never))).message).toContain(
       'did you mean "dpi"',
     );

@@ -29,12 +29,13 @@ describe("every sheet", () => {
         title,
         fc.integer({ min: 1, max: 24 }),
         fc.integer({ min: 2, max: 12 }),
-        (size, landscape, title, count, roles) => {
+        fc.constantFrom("tide", "regatta-night-black-pale-lime-paper"),
+        (size, landscape, title, count, roles, name) => {
           const { tile: many, colorway } = manyRoles(roles);
           const given = { tile: many, font, size, landscape, title, margin: 10 };
           const colorways = Array.from({ length: count }, (_, i) => ({
             ...colorway,
-            name: `tide-${i}`,
+            name: `${name}-${i}`,
             score: 99 - i,
           }));
           for (const make of [
@@ -52,6 +53,25 @@ describe("every sheet", () => {
       ),
       { numRuns: 12 },
     );
+  });
+
+  it("says names of colorways whole, in two lines where they are long, and all in one size", () => {
+    const long = "Regatta night black pale lime paper";
+    const colorways = colorwaysOf(20).map((one, i) => ({
+      ...one,
+      name: `${long.toLowerCase().replaceAll(" ", "-")}-${i + 1}`,
+      score: 90,
+    }));
+    for (const make of [colorwaySheet, lineSheet]) {
+      const page = make({ tile, colorways, font });
+      const words = said(page).join(" ");
+      for (let i = 2; i <= 20; i++) expect(words).toContain(`${long} ${i}`);
+      expect(words).not.toContain("…");
+      const firsts = texts(page).filter(({ says }) => says === "Regatta night black");
+      expect(firsts.length).toBeGreaterThanOrEqual(19);
+      const heights = firsts.map(({ path }) => boxOf(path).maxY - boxOf(path).minY);
+      expect(Math.max(...heights) - Math.min(...heights)).toBeLessThanOrEqual(2); // µm
+    }
   });
 
   test.each([

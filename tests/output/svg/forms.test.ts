@@ -4,10 +4,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Resvg } from "@resvg/resvg-js";
 import { DOMParser } from "@xmldom/xmldom";
+import { SVGPathData } from "svg-pathdata";
 import { describe, expect, it } from "vitest";
-import { areaOf } from "../../../src/geometry/path.ts";
+import { areaOf, type Path } from "../../../src/geometry/path.ts";
 import { rasterize } from "../../../src/output/png/rasterize.ts";
-import { groundLeft, knockOut } from "../../../src/output/svg/knock-out.ts";
+import { knockOut } from "../../../src/output/svg/knock-out.ts";
 import { recipeInSvg } from "../../../src/output/svg/recipe-in-svg.ts";
 import { type SvgOptions, toSvg } from "../../../src/output/svg/to-svg.ts";
 import { supersampled } from "../../flow/picture.ts";
@@ -62,6 +63,7 @@ describe("every form of an SVG file", () => {
       recipeInSvg('<svg><recipe xmlns="urn:sprigwright:recipe">{"recipe":3}</recipe></svg>'),
     ).toBeUndefined();
     expect(recipeInSvg("")).toBeUndefined();
+    expect(refusal(() => recipeInSvg(3 as never)).code).toBe("wrong-type");
   });
 
   it("says title, subject and rights as XMP (ISO 16684-1)", () => {
@@ -125,24 +127,47 @@ describe("knocked out", () => {
       { role: "leaf", path: rectangle(-2000, 5000, 6000, 6000) },
       { role: "fruit", path: rectangle(17_000, 8000, 2000, 20_000) }, // goes on at the top: 8000 to 20 000 and 0 to 8000
     ]);
-    const [leaf] = knockOut(two);
-    expect(areaOf(leaf!.path)).toBe(6000 * 6000 - 1000 * 6000);
-    expect(areaOf(groundLeft(two, two.block))).toBe(20_000 * 20_000 - 5000 * 6000 - 2000 * 20_000);
+    const [ground, leaf, fruit] = knockOut(two, two.block);
+    expect(areaOf(leaf!)).toBe(6000 * 6000 - 1000 * 6000);
+    expect(areaOf(fruit!)).toBe(2000 * 20_000);
+    expect(areaOf(ground!)).toBe(20_000 * 20_000 - 5000 * 6000 - 2000 * 20_000);
   });
 
-  it("leaves shapes alone that nothing lies on, and cuts round holes with curves", () => {
+  it("ends every role at the edge of the cut, so that a cutter leaves what lies beyond", () => {
+    for (const options of [{ cut: "block" }, { cut: { width: 90, height: "2.2in" } }] as const) {
+      const svg = toSvg(tile, noon, { ...options, layers: "knocked-out" });
+      const [width, height] = /viewBox="0 0 ([^"]+)"/.exec(svg)![1]!.split(" ").map(Number) as [
+        number,
+        number,
+      ];
+      for (const [, data] of svg.matchAll(/ d="([^"]+)"/g)) {
+        const { minX, minY, maxX, maxY } = new SVGPathData(data!).getBounds(); // svg-pathdata
+        expect([minX >= 0, minY >= 0, maxX <= width, maxY <= height]).toEqual([true, true, true, true]);
+      }
+    }
+  });
+
+  it("leaves curves alone that nothing lies on, and cuts round holes with curves", () => {
     const one = tileOf({ width: 40_000, height: 40_000 }, [
       { role: "leaf", path: rectangle(5000, 5000, 20_000, 20_000) },
       { role: "fruit", path: circle(15_000, 15_000, 5000) },
       { role: "seed", path: circle(33_000, 33_000, 3000) },
     ]);
-    const [leaf, fruit, seed] = knockOut(one);
-    expect(fruit!.path).toEqual(one.layers[1]!.path);
-    expect(seed!.path).toEqual(one.layers[2]!.path);
-    expect(leaf!.path.contours).toEqual([4, 4]); // four sides, and a circle of four curves
-    expect(areaOf(leaf!.path)).toBeCloseTo(20_000 ** 2 - areaOf(one.layers[1]!.path), 0);
+    const [, leaf, fruit, seed] = knockOut(one, one.block);
+    expect(curvesOf(fruit!)).toEqual(curvesOf(one.layers[1]!.path));
+    expect(curvesOf(seed!)).toEqual(curvesOf(one.layers[2]!.path));
+    expect(leaf!.contours).toEqual([4, 4]); // four sides, and a circle of four curves
+    expect(areaOf(leaf!)).toBeCloseTo(20_000 ** 2 - areaOf(one.layers[1]!.path), 0);
   });
 });
+
+/** The curves of a path of one contour, from the least on: where a contour begins is of no account. */
+const curvesOf = ({ points }: Path): string[] => {
+  const next = (i: number): number => (i + 6 < points.length ? i + 6 : 0);
+  return Array.from({ length: points.length / 6 }, (_, k) =>
+    [...points.subarray(6 * k, 6 * k + 6), points[next(6 * k)], points[next(6 * k) + 1]].join(" "),
+  ).sort();
+};
 
 describe("toSvg refuses", () => {
   it.each([

@@ -15,6 +15,9 @@ export interface Settings {
   readonly layers: Layering;
   readonly rights?: string | undefined;
   readonly creator?: string | undefined;
+  readonly recipe: boolean;
+  readonly hero: boolean;
+  readonly studio?: string | undefined;
 }
 
 /** What is known of a tile before it is built. */
@@ -53,5 +56,11 @@ export interface Format {
   readonly check?: (outline: Outline, settings: Settings) => void | Promise<void>;
   /** For a summary: what is in the files. */
   readonly says: (tile: Tile, settings: Settings) => string;
+  /** For a summary: what is odd about what was made. */
+  readonly warns?: (
+    tile: Tile,
+    colorways: readonly Colorway[],
+    settings: Settings,
+  ) => Promise<readonly string[]>;
   readonly make: (order: Order) => Promise<void>;
 }

@@ -53,13 +53,13 @@ const fieldOf = ({ block }: Order["tile"]): RasterizeOptions => ({
 
 async function paint(order: Order, options: RasterizeOptions, ending: string): Promise<void> {
   const { tile, colorways, settings, onProgress, put } = order;
-  const { rights, creator } = settings;
+  const { rights, creator, recipe } = settings;
   const { rasterize } = await import("../../../output/png/rasterize.ts");
   const raster = await rasterize(tile, { ...options, onProgress: (done) => onProgress(done * PAINTED) });
   for (const [i, colorway] of colorways.entries()) {
     await put(
       `${tile.name}-${colorway.name}${ending}`,
-      raster.png(colorway, { rights, creator }),
+      raster.png(colorway, { rights, creator, recipe }),
       colorway.name,
     );
     onProgress(PAINTED + ((1 - PAINTED) * (i + 1)) / colorways.length);

@@ -8,9 +8,9 @@ export const pdf: Format = {
   says: (_, { cut }) => `${sayCut(cut)}, vector, a layer a role`,
   async make({ tile, colorways, settings, put }) {
     const { toPdf } = await import("../../../output/pdf/to-pdf.ts");
-    const { cut, bleed, rights, creator } = settings;
+    const { cut, bleed, rights, creator, recipe } = settings;
     for (const colorway of colorways) {
-      const bytes = await toPdf(tile, colorway, { cut, bleed, ...given({ rights, creator }) });
+      const bytes = await toPdf(tile, colorway, { cut, bleed, rights, creator, recipe });
       await put(`${tile.name}-${colorway.name}${cutTag(cut)}.pdf`, bytes, colorway.name);
     }
   },

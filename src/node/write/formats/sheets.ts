@@ -25,9 +25,17 @@ export const colorwaySheet: Format = {
   together: true,
   says: () => "all colorways side by side, in colour and in greys",
   make: async (order) => {
-    const { colorwaySheet: sheet } = await import("../../../output/sheet/colorway-sheet.ts");
-    const { tile, colorways } = order;
-    await putPage(order, sheet({ tile, colorways, font: await fontOf() }), "-colorways");
+    const { colorwaySheet: sheet, MOST_ON_COLORWAY_SHEET } = await import(
+      "../../../output/sheet/colorway-sheet.ts"
+    );
+    const { tile } = order;
+    const font = await fontOf();
+    const pages = inPages(order.colorways, MOST_ON_COLORWAY_SHEET);
+    await putPage(
+      order,
+      pages.map((colorways) => sheet({ tile, colorways, font })),
+      "-colorways",
+    );
   },
 };
 
@@ -37,9 +45,15 @@ export const lineSheet: Format = {
   together: true,
   says: () => "the pattern with size, palette and colorways, for buyers",
   make: async (order) => {
-    const { lineSheet: sheet } = await import("../../../output/sheet/line-sheet.ts");
-    const { tile, colorways } = order;
-    await putPage(order, sheet({ tile, colorways, font: await fontOf() }), "-line-sheet");
+    const { lineSheet: sheet, MOST_ON_LINE_SHEET } = await import("../../../output/sheet/line-sheet.ts");
+    const { tile, settings } = order;
+    const font = await fontOf();
+    const pages = inPages(order.colorways, MOST_ON_LINE_SHEET);
+    await putPage(
+      order,
+      pages.map((colorways) => sheet({ tile, colorways, font, ...given({ studio: settings.studio }) })),
+      "-line-sheet",
+    );
   },
 };
 
@@ -49,27 +63,38 @@ export const listing: Format = {
   together: true,
   last: true,
   says: () => "title, tags, alt text, sizes and file names",
+  async warns(tile, colorways, { hero }) {
+    const { listing: list, sayListingWarning } = await import("../../../output/listing/listing.ts");
+    return list({ tile, colorways, hero }).warnings.map(sayListingWarning);
+  },
   async make({ tile, colorways, settings, others, put }) {
     const { listing: list } = await import("../../../output/listing/listing.ts");
     const { listingCsv, listingJson } = await import("../../../output/listing/files.ts");
-    const listed = list({ tile, colorways, dpi: settings.dpi, files: others });
+    const listed = list({ tile, colorways, dpi: settings.dpi, hero: settings.hero, files: others });
     await put("listing.json", listingJson(listed));
     await put("listing.csv", listingCsv(listed));
   },
 };
+
+/** A list in as few parts as hold at most so many each, as even as can be. */
+export function inPages<T>(list: readonly T[], most: number): (readonly T[])[] {
+  const pages = Math.ceil(list.length / most);
+  const end = (page: number): number => Math.ceil((page * list.length) / pages);
+  return Array.from({ length: pages }, (_, page) => list.slice(end(page), end(page + 1)));
+}
 
 const fontOf = async (): ReturnType<typeof import("../../default-font.ts").defaultFont> =>
   (await import("../../default-font.ts")).defaultFont();
 
 async function putPage(
   { tile, settings, put }: Order,
-  page: Parameters<typeof import("../../../output/sheet/draw/to-pdf.ts").pagesToPdf>[0],
+  pages: Parameters<typeof import("../../../output/sheet/draw/to-pdf.ts").pagesToPdf>[0],
   ending: string,
   colorway?: string,
 ): Promise<void> {
   const { pagesToPdf } = await import("../../../output/sheet/draw/to-pdf.ts");
   const { rights, creator } = settings;
   const { subject } = tile.recipe;
-  const bytes = await pagesToPdf(page, given({ subject: subject || undefined, rights, creator }));
+  const bytes = await pagesToPdf(pages, given({ subject: subject || undefined, rights, creator }));
   await put(`${tile.name}${ending}.pdf`, bytes, colorway);
 }

@@ -24,9 +24,9 @@ async function draw(
   asPattern: boolean,
   ending: string,
 ): Promise<void> {
-  const { cut, layers, rights, creator } = settings;
+  const { cut, layers, rights, creator, recipe } = settings;
   const { svgDrawing } = await import("../../../output/svg/to-svg.ts");
-  const drawing = svgDrawing(tile, { cut, layers, pattern: asPattern, rights, creator });
+  const drawing = svgDrawing(tile, { cut, layers, pattern: asPattern, rights, creator, recipe });
   for (const [i, colorway] of colorways.entries()) {
     await put(`${tile.name}-${colorway.name}${ending}`, drawing(colorway), colorway.name);
     onProgress((i + 1) / colorways.length);

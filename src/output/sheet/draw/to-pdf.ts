@@ -38,7 +38,7 @@ export async function pagesToPdf(
       title: optional(text({ about: "Title of the file.", max: 200 })),
       subject: optional(text({ about: "What it shows.", max: 500 })),
       rights: optional(text({ about: "Who holds the rights.", max: 500 })),
-      creator: optional(text({ about: "Who made it.", max: 200 })),
+      creator: optional(text({ about: "Who made it.", max: 500 })),
     },
     options,
     where,

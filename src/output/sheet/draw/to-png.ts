@@ -1,5 +1,6 @@
 import { strToU8 } from "fflate";
 import { badInput, outOfRange, unknownName, wrongType } from "../../../errors/catalogue.ts";
+import { isRecord } from "../../../params/compound.ts";
 import { stepper, type Watch } from "../../../tile/steps.ts";
 import { UM_PER_INCH } from "../../../units/length.ts";
 import { pixelsAt } from "../../../units/pixels.ts";
@@ -40,9 +41,10 @@ const ROWS = 64;
  */
 export async function pageToPng(page: Page, options: PagePngOptions = {}): Promise<Uint8Array> {
   checkPage(page, "pageToPng");
+  if (!isRecord(options)) throw wrongType("pageToPng", options, "options such as { dpi }");
   for (const key of Object.keys(options))
     if (!KEYS.includes(key)) throw unknownName(`pageToPng > ${key}`, "option", key, KEYS);
-  const { dpi = 300 } = options;
+  const { dpi = 300 } = options as PagePngOptions;
   const where = `${page.title} > dpi`;
   if (!Number.isInteger(dpi)) throw wrongType(where, dpi, "a whole number of dots per inch");
   if (dpi < 1 || dpi > 1200) throw outOfRange(where, dpi, { min: 1, max: 1200 }, "dpi");
