@@ -1,3 +1,4 @@
+import type { Figures } from "../tile/tile.ts";
 import { type CheckPiece, defineCheck } from "./check.ts";
 import { isScattered } from "./scattered.ts";
 
@@ -8,6 +9,10 @@ import { isScattered } from "./scattered.ts";
  */
 const LIMIT = 1.6;
 const LIMIT_WITH_OPERATIONS = 2.2;
+/** Fewest motifs in the unit (weighed by their ink) by which a role is judged where the repeat has operations. */
+const FEWEST = 3;
+
+type Balance = Figures["balance"][string];
 
 /** Every role's ink is spread over the whole of a tossed ground. */
 export const inkToOneSide: CheckPiece = defineCheck({
@@ -16,9 +21,12 @@ export const inkToOneSide: CheckPiece = defineCheck({
     "Every role's ink is spread over the whole of a scattered ground, so that no colour draws to one side.",
   look: ({ tile }) => {
     if (!isScattered(tile)) return [];
-    const limit = tile.arrangement.operations.length > 1 ? LIMIT_WITH_OPERATIONS : LIMIT;
+    const images = tile.arrangement.operations.length;
+    const limit = images > 1 ? LIMIT_WITH_OPERATIONS : LIMIT;
+    // Of a motif or two, all images lie where the symmetry puts them.
+    const enough = ({ chance }: Balance): boolean => images === 1 || 8 / (chance * chance * images) >= FEWEST;
     return Object.entries(tile.figures.balance)
-      .filter(([, { variation, chance }]) => variation > limit * chance)
+      .filter(([, balance]) => balance.variation > limit * balance.chance && enough(balance))
       .map(([role, { variation, chance }]) => ({
         rule: "ink-to-one-side",
         severity: "warning" as const,

@@ -13,6 +13,7 @@ import { inkToOneSide } from "./ink-to-one-side.ts";
 import { kindsInClumps } from "./kinds-in-clumps.ts";
 import { lumpy } from "./lumpy.ts";
 import { openHole } from "./open-hole.ts";
+import { shortOfCoverage } from "./short-of-coverage.ts";
 import { straightLanes } from "./straight-lanes.ts";
 import { wholePixels } from "./whole-pixels.ts";
 
@@ -45,6 +46,7 @@ export const builtInChecks: readonly CheckPiece[] = /* @__PURE__ */ Object.freez
   facingOneWay,
   kindsInClumps,
   inkToOneSide,
+  shortOfCoverage,
 ]);
 
 /**

@@ -1,5 +1,5 @@
 import { type CheckPiece, defineCheck } from "./check.ts";
-import { isMirrored, isScattered } from "./scattered.ts";
+import { hasSeats, isScattered } from "./scattered.ts";
 
 /**
  * Most lumpiness, 0.12 + 0.6 / √n for n motifs in the cell (weighed by their ink): the fewer there are, the fewer long waves
@@ -7,19 +7,18 @@ import { isMirrored, isScattered } from "./scattered.ts";
  * half-drop, mirror, p4 and p6): one above it, at 7 motifs. Twice as much where the repeat mirrors, since motifs keep off mirror
  * lines; there the most was 1.9 times.
  */
-const limitFor = (motifs: number, mirrored: boolean): number =>
-  (0.12 + 0.6 / Math.sqrt(motifs)) * (mirrored ? 2 : 1);
+const limitFor = (motifs: number): number => 0.12 + 0.6 / Math.sqrt(motifs);
 
 /** The ink of a tossed ground is no thicker in one place than in another. */
 export const lumpy: CheckPiece = defineCheck({
   name: "sprigwright/lumpy",
   about: "The ink of a scattered ground forms no clouds and no thin patches, which show at a distance.",
   look: ({ tile }) => {
-    if (!isScattered(tile)) return [];
+    if (!isScattered(tile) || hasSeats(tile)) return [];
     const { lumpiness, spacing } = tile.figures;
     const { a, b } = tile.lattice;
     const cell = Math.abs(a[0] * b[1] - a[1] * b[0]) / 1e6;
-    const limit = limitFor(cell / (spacing * spacing), isMirrored(tile));
+    const limit = limitFor(cell / (spacing * spacing * tile.arrangement.operations.length));
     if (lumpiness <= limit) return [];
     return [
       {

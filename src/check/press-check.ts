@@ -20,6 +20,13 @@ const spec = { mostDeltaE: number({ about: "How far print may be off.", min: 0, 
  */
 export function pressCheck(press: PrintProfile, options: PressCheckOptions = {}): CheckPiece {
   const { mostDeltaE } = readParams(spec, options, "pressCheck");
+  // Finding the nearest print takes a search, and many colorways share an ink.
+  const known = new Map<string, readonly Finding[]>();
+  const findingsFor = (ink: string): readonly Finding[] => {
+    const found = known.get(ink) ?? findings(press, press.proof(ink), mostDeltaE);
+    known.set(ink, found);
+    return found;
+  };
   return defineCheck({
     name: "sprigwright/press",
     about: "Every ink prints about as it looks, and none takes more ink than the press and paper bear.",
@@ -27,7 +34,7 @@ export function pressCheck(press: PrintProfile, options: PressCheckOptions = {})
       colorways.flatMap(({ name, inks }) =>
         tile.recipe.roles.flatMap((role) => {
           const ink = (inks as Readonly<Record<string, string>>)[role];
-          const found = ink === undefined ? [] : findings(press, press.proof(ink), mostDeltaE);
+          const found = ink === undefined ? [] : findingsFor(ink);
           return found.map((finding) => ({ ...finding, role, colorway: name }));
         }),
       ),

@@ -1,3 +1,4 @@
+import { specialPlaces } from "../geometry/symmetry/special.ts";
 import { isRecord } from "../params/compound.ts";
 import type { Tile } from "../tile/tile.ts";
 
@@ -31,12 +32,25 @@ export function isScattered({ recipe, arrangement }: Tile): boolean {
   return !arrangement.border && tosses.length > 0 && tosses.every(whole);
 }
 
-/** Whether a tile's motifs are meant to face every way. */
-export function facesEveryWay({ recipe }: Tile): boolean {
-  const tosses = tossesIn(recipe.layout);
-  return tosses.length > 0 && tosses.every(({ direction }) => direction === "tossed");
+/** Whether all motifs are meant to face every way: seated ones are laid along their mirror lines. */
+export function facesEveryWay(tile: Tile): boolean {
+  const tosses = tossesIn(tile.recipe.layout);
+  return tosses.length > 0 && tosses.every(({ direction }) => direction === "tossed") && !hasSeats(tile);
 }
 
-/** Whether the repeat mirrors: nothing may cross a mirror line, so there is a lane along it by nature. */
-export const isMirrored = ({ arrangement }: Tile): boolean =>
-  arrangement.operations.some(([a, b, c, d]) => a * d - b * c < 0);
+/** The share of the whole ground that a toss, when it is alone, was to cover; undefined when it was not said. */
+export function coverageAsked({ recipe: { layout } }: Tile): number | undefined {
+  const { coverage, inside, outside } = layout.use === "sprigwright/toss" ? paramsOf(layout) : {};
+  return typeof coverage === "number" && inside === undefined && outside === undefined ? coverage : undefined;
+}
+
+/** Whether motifs are seated on mirror lines or centres of rotation: the grid of seats is meant, and no chance. */
+export const hasSeats = ({ recipe }: Tile): boolean =>
+  tossesIn(recipe.layout).some(
+    ({ motifs }) =>
+      Array.isArray(motifs) &&
+      motifs.some((entry) => isRecord(entry) && !["anywhere", undefined].includes(entry["seat"] as string)),
+  );
+
+/** Whether the repeat has mirror lines: nothing may cross one, so there is a lane along it by nature. */
+export const isMirrored = ({ arrangement }: Tile): boolean => specialPlaces(arrangement).mirrors.length > 0;

@@ -1,7 +1,7 @@
 import type { Lane } from "../tile/tile.ts";
 import { type CheckPiece, defineCheck } from "./check.ts";
 import type { Finding } from "./finding.ts";
-import { isMirrored, isScattered } from "./scattered.ts";
+import { hasSeats, isMirrored, isScattered } from "./scattered.ts";
 
 /**
  * Least ink in the emptiest straight band over the mean, and most that bands differ against chance. Measured on 654 clean
@@ -15,8 +15,8 @@ export const straightLanes: CheckPiece = defineCheck({
   name: "sprigwright/straight-lanes",
   about: "No straight lane, empty or crowded, runs through a scattered ground: it shows across a room.",
   look: ({ tile }) => {
-    // Tossed motifs keep off mirror lines: there is a lane along each of them by nature.
-    if (!isScattered(tile) || isMirrored(tile)) return [];
+    // Tossed motifs keep off mirror lines: there is a lane along each of them by nature. Seated ones stand in rows.
+    if (!isScattered(tile) || isMirrored(tile) || hasSeats(tile)) return [];
     const { gutter, tracking } = tile.figures;
     if (gutter.value < GUTTER)
       return [lane("gutter", gutter, `at least ${GUTTER}`, "of the mean ink in the emptiest straight band")];
@@ -33,11 +33,19 @@ export const straightLanes: CheckPiece = defineCheck({
   },
 });
 
+function way([across, down]: Lane["along"]): string {
+  if (across === 0) return "straight down";
+  if (down === 0) return "level";
+  // The same line the other way round, so that it runs down.
+  const sign = down < 0 ? -1 : 1;
+  return `${Math.round(sign * across)} mm across for ${Math.round(sign * down)} mm down`;
+}
+
 const lane = (rule: string, { value, along }: Lane, limit: string, unit: string): Finding => ({
   rule,
   severity: "warning",
   measured: Math.round(value * 100) / 100,
   limit,
   unit,
-  fix: `move or add motifs along the lane that runs ${Math.round(along[0])} mm across for ${Math.round(along[1])} mm down, or try another seed`,
+  fix: `move or add motifs along the lane that runs ${way(along)}, or try another seed`,
 });

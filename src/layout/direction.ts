@@ -12,7 +12,10 @@ const MOST = 360;
 export function direction(about: string): Param<Direction, Direction, true> {
   const wanted = "one-way, two-way, four-way, tossed, or a list of angles in turns";
   const schema = {
-    anyOf: [{ enum: NAMES }, { type: "array", items: { type: "number" }, minItems: 1, maxItems: MOST }],
+    anyOf: [
+      { enum: NAMES },
+      { type: "array", items: { type: "number", minimum: -1, maximum: 1 }, minItems: 1, maxItems: MOST },
+    ],
   };
   const check = (value: unknown, where: string): Direction => {
     if (typeof value === "string") {
@@ -28,8 +31,8 @@ export function direction(about: string): Param<Direction, Direction, true> {
         `list 1 to ${MOST} angles in turns, such as [0, 0.25]`,
       );
     const angles = value.map((angle, k) => {
-      if (typeof angle !== "number" || !Number.isFinite(angle) || Math.abs(angle) > 1000)
-        throw wrongType(`${where}[${k}]`, angle, "an angle in turns: 0.25 is a quarter clockwise");
+      if (typeof angle !== "number" || !Number.isFinite(angle) || Math.abs(angle) > 1)
+        throw wrongType(`${where}[${k}]`, angle, "an angle in turns, -1 to 1: 0.25 is a quarter clockwise");
       return wrapTurns(angle);
     });
     return Object.freeze([...new Set(angles)].sort((a, b) => a - b));

@@ -153,6 +153,13 @@ function asked(
   entries: readonly (TossEntry & { readonly count: number | undefined })[],
 ): TossOptions {
   const counts = entries.flatMap(({ count }) => count ?? []);
+  if ((options.edge ?? 0) > 0 && options.inside === undefined && options.outside === undefined)
+    throw badInput(
+      "edge-of-nothing",
+      "toss > edge",
+      "there is no area whose edge motifs could keep away from",
+      "say inside or outside, or leave the edge out; the distance between motifs is the gap",
+    );
   if (options.count !== undefined && options.coverage !== undefined) throw askedTwice("count", "coverage");
   if (counts.length === 0) return { ...options, entries };
   if (options.count !== undefined) throw askedTwice("count", "motifs[] > count");

@@ -16,6 +16,7 @@ import { checkBorder } from "./check-border.ts";
 import { checkGap, checkPlacements } from "./check-placements.ts";
 import { checkSizes } from "./check-sizes.ts";
 import { finishTile, type Laid } from "./finish.ts";
+import { builtFrom, readyTile } from "./ready.ts";
 import { recipeOf, type TilePlan } from "./recipe.ts";
 import { scaled } from "./scale.ts";
 import { stepper, type Watch } from "./steps.ts";
@@ -33,6 +34,12 @@ export async function buildTile<R extends string = string>(
 ): Promise<Tile<R>> {
   if (!isRecord(pattern) || typeof pattern.seed !== "string")
     throw wrongType("buildTile > pattern", pattern, "a pattern: what definePattern or kit.read gives");
+  const ready = readyTile(pattern);
+  if (ready) {
+    watch.signal?.throwIfAborted();
+    watch.onProgress?.(1);
+    return ready as Tile<R>;
+  }
   const random = createRandom(pattern.seed);
   const { motifs, draw } = motifStore(random);
   const repeat = definitionOf<RepeatPiece>(pattern.repeat, `${pattern.name} > repeat`);
@@ -58,10 +65,9 @@ export async function buildTile<R extends string = string>(
   checkBorder(placements, motifs, arrangement, pattern.name);
   watch.onProgress?.(1);
   const laid = { motifs, placements, gap, arrangement, recipe: recipeOf(pattern) };
+  const tile = finishTile(pattern.scale === undefined ? laid : scaled(laid, pattern.scale, pattern.name));
   // That every layer's role is one of the pattern's was checked above.
-  return finishTile(
-    pattern.scale === undefined ? laid : scaled(laid, pattern.scale, pattern.name),
-  ) as Tile<R>;
+  return builtFrom(tile, pattern) as Tile<R>;
 }
 
 /** Draws each motif once, however often it is asked for; every motif has a random stream of its own. */

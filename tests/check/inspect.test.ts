@@ -4,10 +4,12 @@ import type { Finding } from "../../src/check/finding.ts";
 import { inspect } from "../../src/check/inspect.ts";
 import { sayFinding } from "../../src/check/wording.ts";
 import type { Colorway } from "../../src/colorway/colorway.ts";
+import { toss } from "../../src/layout/toss.ts";
+import { definePattern } from "../../src/pattern/pattern.ts";
 import { straight } from "../../src/repeat/straight.ts";
 import { buildTile } from "../../src/tile/build.ts";
 import type { Tile } from "../../src/tile/tile.ts";
-import { refusal } from "../given.ts";
+import { pebble, refusal } from "../given.ts";
 import { stone, stones } from "../given-patterns.ts";
 
 const tileOf = (width: string | number, height: string | number): Promise<Tile> =>
@@ -137,5 +139,27 @@ describe("a check of one's own", () => {
     expect(
       refusal(() => inspect(tile, { checks: [check(() => [{ rule: "x", severity: "bad" }])] })).code,
     ).toBe("bad-finding");
+  });
+});
+
+describe("coverage that was asked for", () => {
+  const covered = async (coverage: number) => {
+    const layout = toss({ coverage, gap: 2, motifs: [{ motif: pebble({ size: 9 }) }] });
+    const colorways = { plain: { ground: "white", pebble: "black" } };
+    const pattern = definePattern({
+      name: "covered",
+      seed: "s",
+      repeat: straight({ width: 60, height: 60 }),
+      layout,
+      colorways,
+    });
+    return inspect(await buildTile(pattern)).findings.filter(({ rule }) => rule === "short-of-coverage");
+  };
+
+  it("and is out of reach is told, and what is reached is not", async () => {
+    expect(await covered(0.3)).toEqual([]);
+    const [finding] = await covered(0.95);
+    expect(finding).toMatchObject({ limit: 0.95, severity: "warning" });
+    expect(finding!.measured).toBeLessThan(0.86);
   });
 });

@@ -298,7 +298,7 @@ describe("layers are refused", () => {
   test("when there is no room for a motif, by its place among the layouts", async () => {
     const layout = layered({
       layouts: [
-        toss({ gap: 3, density: "packed", motifs: [{ motif: leaves }] }),
+        toss({ gap: 3, motifs: [{ motif: leaves }] }),
         toss({ motifs: [{ motif: dots }, { motif: heroes }] }),
       ],
     });

@@ -3,6 +3,7 @@ import type { LayoutTools, Placement } from "../layout.ts";
 import { countByEntry, entryOfId, fixedOf, stillWanted } from "./held.ts";
 import type { Fixed, TossOptions } from "./options.ts";
 import { packTossed } from "./pack.ts";
+import { seatedCoverage } from "./seated-coverage.ts";
 import { takeSeats } from "./seats.ts";
 
 /**
@@ -13,7 +14,7 @@ import { takeSeats } from "./seats.ts";
  * @throws SprigwrightError `count-too-small` when more are held than there are to be
  */
 export async function tossAround(options: TossOptions, tools: LayoutTools): Promise<readonly Placement[]> {
-  const { entries, count } = options;
+  const { entries, count, coverage } = options;
   const { own, others } = fixedOf(tools.held, entries);
   if (own.length === 0 && entries.every(({ seat = "anywhere" }) => seat === "anywhere"))
     return packTossed(options, { ...tools, standing: [...tools.standing, ...others] });
@@ -34,11 +35,17 @@ export async function tossAround(options: TossOptions, tools: LayoutTools): Prom
     const entry = free.indexOf(one.entry);
     return entry < 0 ? [] : [{ ...one, entry }];
   });
+  // Held motifs of entries that are seated stand outside the shares, like those that are seated now.
+  const unshared = own.filter(({ entry }) => !free.includes(entry));
   const packed = await packTossed(
     {
       ...options,
-      entries: free.map((k) => entries[k]!),
-      count: count === undefined ? undefined : count - seated.length - (own.length - fixed.length),
+      entries: free.map((k) => ({ ...entries[k]!, listed: k })),
+      count: count === undefined ? undefined : count - seated.length - unshared.length,
+      coverage:
+        coverage === undefined
+          ? undefined
+          : coverage - seatedCoverage([...seated, ...unshared], tools.arrangement),
       fixed,
     },
     { ...tools, standing: [...before, ...seated], held: [] },

@@ -59,7 +59,8 @@ export function bodiesOf(entries: readonly TossEntry[], hollows = 0): readonly (
 function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number, hollows: number): Body {
   const rings = silhouetteOf(drawn.motif.outline, TOLERANCE / entry.scale[1]);
   const circle = enclosingCircle(outlineOfRings(rings).points);
-  if (!(circle.r > 0)) throw badShape(`toss > motifs[${index}]`, `"${drawn.motif.name}" encloses no area`);
+  if (!(circle.r > 0))
+    throw badShape(`toss > motifs[${entry.listed ?? index}]`, `"${drawn.motif.name}" encloses no area`);
   const closed = (open: readonly Ring[]): Outline =>
     outlineOfRings(hollows > 0 ? closeHollows(open, hollows * circle.r) : open);
   const outline = closed(rings);

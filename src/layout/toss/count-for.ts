@@ -23,6 +23,20 @@ export function nearestCount(job: Job, area: number): number {
   return area - areaOf(job, below) < areaOf(job, low) - area ? below : low;
 }
 
+/**
+ * Whether so many of each band need more ground than there is, whatever their places: grown by half the gap, no two
+ * overlap, and a shape of area A grown by r has an area of (√A + r √π)² or more (Brunn and Minkowski; from memory).
+ */
+export function isHopeless(job: Job, gap: number, bands: ReadonlyMap<Band, number>): boolean {
+  const rim = (gap / 2) * Math.sqrt(Math.PI);
+  let sum = 0;
+  for (const [{ bodies, low }, number] of bands) {
+    const side = low * Math.sqrt(Math.min(...bodies.map(({ area }) => area))) + rim;
+    sum += number * side * side;
+  }
+  return sum > groundOf(job);
+}
+
 function areaOf(job: Job, count: number): number {
   const already = countByEntry(job.fixed, job.shares.length);
   const quotas = bandQuotas(job.classes, stillWanted(count, job.shares, already));

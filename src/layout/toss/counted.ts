@@ -1,4 +1,5 @@
 import { badInput } from "../../errors/catalogue.ts";
+import { isHopeless } from "./count-for.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
 import { packEvenly } from "./evenly.ts";
 import { filledStage } from "./filled.ts";
@@ -35,6 +36,7 @@ export async function countedStage(job: Job, gap: number, count: number): Promis
   const wanted = stillWanted(count, job.shares, countByEntry(job.fixed, job.shares.length));
   const more = count - job.fixed.length;
   const bands = bandQuotas(job.classes, wanted);
+  if (isHopeless(job, gap, bands)) return undefined;
   const attempt = async (wide: number, effort: Effort, done: number): Promise<Stage | undefined> => {
     const stage = await filledStage(job, { gap: wide, stream: "count", effort, bands, done });
     return stage.board.pieces.size === more ? stage : undefined;

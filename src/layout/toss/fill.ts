@@ -1,5 +1,4 @@
 import type { Piece } from "./board.ts";
-import type { Patch } from "./field.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import { listCells, ONE_ROUND, type Seeker, seekerFor } from "./seeker.ts";
 import type { Stage } from "./stage.ts";
@@ -16,8 +15,6 @@ export interface FillWays extends VisitWays {
   readonly leeway: number;
   /** See {@link Seeker.rounds}. */
   readonly rounds: readonly number[];
-  /** Where first discs may go; undefined: the unit. */
-  readonly patch?: Patch;
   /** Awaited every so many cells. */
   readonly breathe: () => Promise<void>;
 }
@@ -33,9 +30,7 @@ export async function fillClass(stage: Stage, sizeClass: SizeClass, ways: FillWa
   const tries = createTries(ways.tries);
   let seekers = sizeClass
     .filter((band) => ways.room(band) > 0)
-    .map((band) =>
-      seekerFor(stage, band, ways.spreads[band.entry]! > 0 ? ways.rounds : ONE_ROUND, ways.patch),
-    );
+    .map((band) => seekerFor(stage, band, ways.spreads[band.entry]! > 0 ? ways.rounds : ONE_ROUND));
   const placed: Piece[] = [];
   let breath = BREATH;
   let ceiling = Infinity; // pieces for each share, set by the first entry that finds no more place

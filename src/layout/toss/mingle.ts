@@ -12,12 +12,12 @@ const KIN = 2;
 /** Motifs that change places are of like size: the larger at most this many times as wide. */
 const LIKE = 1.3;
 /** Least gain of a change, as a share of what the two weigh before it. */
-const GAIN = 0.05;
+const GAIN = 0.005;
 /** Most motifs: each is held against each. */
 const MOST = 3000;
 /** Motifs times changes tried at most, and rounds over all pairs. */
-const WORK = 6000;
-const ROUNDS = 4;
+const WORK = 24_000;
+const ROUNDS = 10;
 /** Rounds of pushing apart after a change. */
 const SWEEPS = 60;
 /** Pairs held against each other between two breaths. */

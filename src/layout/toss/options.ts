@@ -12,6 +12,8 @@ export interface TossEntry {
   readonly gap?: number;
   /** Where its motifs sit: see `takeSeats`. Default "anywhere". */
   readonly seat?: Seat;
+  /** Its number in the user's list, from 0, where that is another: for messages. */
+  readonly listed?: number;
 }
 
 /** Places that motifs may be bound to: none, mirror lines, centres of rotation, or both of these. */

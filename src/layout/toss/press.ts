@@ -22,7 +22,9 @@ export async function pressIn(
   room: (band: Band) => number,
   breathe: () => Promise<void>,
 ): Promise<void> {
-  let batch = Math.max(1, Math.floor(pressing.batch * most));
+  // Never more at once than half of those that stand: if more are wanted, they hardly come free.
+  const standing = stage.board.pieces.size;
+  let batch = Math.max(1, Math.floor(Math.min(pressing.batch * most, standing / 2)));
   let placed = 0;
   let misses = 0;
   const spurned: Place[] = [];

@@ -20,14 +20,14 @@ export async function refuseRoomless(
   if (!job.terrain) return;
   const free: Job = { ...job, fixed: [] };
   const bare: Job = { ...free, terrain: terrainOf(arrangement, standing, {}) };
-  for (const [index, { drawings }] of options.entries.entries()) {
+  for (const [index, { drawings, listed = index }] of options.entries.entries()) {
     if (job.fixed.some(({ entry }) => entry === index) || (await findsRoom(free, index, gap))) continue;
     const motif = `"${drawings[0]!.motif.name}"`;
     const areas = (["inside", "outside"] as const).filter((name) => options[name] !== undefined);
     if (areas.length === 0 || !(await findsRoom(bare, index, gap)))
       throw badInput(
         "no-room",
-        `toss > motifs[${index}]`,
+        `toss > motifs[${listed}]`,
         `${motif} finds no place between the motifs of the layouts before it, and those that are held or seated, with a gap of ${gap / 1000} mm`,
         "make it smaller, lessen the gap, or let fewer stand before it",
       );
@@ -35,7 +35,7 @@ export async function refuseRoomless(
     throw badInput(
       "no-room",
       `toss > ${areas.join(" and ")}`,
-      `${motif} (motifs[${index}]) finds no place ${areas.join(" and ")} the area${edge > 0 ? ` with an edge of ${edge} mm` : ""}`,
+      `${motif} (motifs[${listed}]) finds no place ${areas.join(" and ")} the area${edge > 0 ? ` with an edge of ${edge} mm` : ""}`,
       `make the motif smaller or the area ${areas.includes("inside") ? "larger" : "smaller"}${edge > 0 ? ", or lessen the edge" : ""}; paths are in mm`,
     );
   }

@@ -32,8 +32,8 @@ export interface Seeker {
 /** The rounds of an entry that has nobody to keep apart from. */
 export const ONE_ROUND: readonly number[] = [0];
 
-/** Lists the cells with room, in the unit or in a patch. */
-export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], patch?: Patch): Seeker {
+/** Lists the cells of the unit that have room. */
+export function seekerFor(stage: Stage, band: Band, rounds: readonly number[]): Seeker {
   const { field, gap, arrangement } = stage;
   const { cell, left, top } = field;
   const { width, height } = arrangement.unit;
@@ -44,7 +44,7 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[], p
     radius = Math.min(radius, body.circle.r * band.low);
   }
   const stride = Math.max(1, Math.floor(radius / (STRIDE * cell)));
-  const area = patch ?? {
+  const area = {
     fromColumn: Math.ceil(-left / cell),
     toColumn: Math.floor((width - left) / cell),
     fromRow: Math.ceil(-top / cell),

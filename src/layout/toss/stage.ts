@@ -112,20 +112,6 @@ export function setDown(stage: Stage, pose: Pose, outline: Outline): Piece {
   return piece;
 }
 
-/** Takes a piece up, and paints anew what it had covered. */
-export function takeUp(stage: Stage, piece: Piece): void {
-  stage.board.remove(piece);
-  tally(stage, piece, -1);
-  repaintAround(stage, piece);
-}
-
-/** Puts a piece that was taken up back where it was. */
-export function putBack(stage: Stage, piece: Piece): void {
-  stage.board.restore(piece);
-  for (const copy of piece.copies) paint(stage.field, copy);
-  tally(stage, piece, 1);
-}
-
 /** More pieces than this share of all that moved: the field is painted anew as a whole. */
 const MANY = 0.1;
 
@@ -179,7 +165,7 @@ function repaintAround(stage: Stage, { copies, body }: Piece): void {
 }
 
 /** Keeps the counts in step with a piece that came (1) or went (-1). */
-export function tally(stage: Stage, piece: Piece, sign: 1 | -1): void {
+function tally(stage: Stage, piece: Piece, sign: 1 | -1): void {
   stage.used[piece.body.entry]! += sign;
   stage.placed.set(piece.band, stage.placed.get(piece.band)! + sign);
   stage.area += sign * piece.body.area * piece.scale * piece.scale;

@@ -43,7 +43,7 @@ export function refuseTooLarge(
         `${mm((box[2]! - box[0]!) * scale)} x ${mm((box[3]! - box[1]!) * scale)} mm`;
       const { width, height } = arrangement.unit;
       throw motifTooLarge(
-        `toss > motifs[${index}]`,
+        `toss > motifs[${entry.listed ?? index}]`,
         `"${body.drawn.motif.name}" is ${size(least)} and does not keep a gap of ${mm(gap + body.extra)} mm from its own copies in a repeat of ${mm(width)} x ${mm(height)} mm`,
         low > 0
           ? `make it at most about ${size(low)}, make the repeat larger, or lessen the gap`

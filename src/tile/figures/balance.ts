@@ -24,7 +24,7 @@ export function balanceOf(
   return {
     variation: variationOf(path, lattice),
     // Images under operations fall where they must: they count as pieces all the same, on average.
-    chance: variationByChance(pieces) / Math.sqrt(operations),
+    chance: variationByChance(pieces) / Math.sqrt(operations.length),
   };
 }
 

@@ -24,7 +24,7 @@ export function nearestImages(scene: Scene): Nearest[] {
 }
 
 function nearestTo(scene: Scene, placement: number): Nearest {
-  const { outline } = scene.copies[placement * scene.operations]!;
+  const { outline } = scene.copies[placement * scene.operations.length]!;
   const { width, height } = scene.lattice.block;
   const alone = scene.placements.length === 1;
   // A look that reaches further than the block has met an image of everything.
@@ -82,7 +82,7 @@ function closePairs(scene: Scene, nearest: readonly Nearest[], limit: number): P
   const pairs: Pair[] = [];
   nearest.forEach(({ distance }, placement) => {
     if (distance >= limit) return;
-    const one = placement * scene.operations;
+    const one = placement * scene.operations.length;
     const { outline } = scene.copies[one]!;
     copiesNear(scene, outline.box, limit, (copy, dx, dy, two) => {
       // Between two placements one look is enough: the other sees the same.

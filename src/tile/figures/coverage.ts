@@ -44,7 +44,7 @@ export function offsetCoverage(
   const rims = scene.motifs.map((_, motif) => rimOf(scene, motif, by));
   let sum = 0;
   for (const { motif, scale } of scene.placements) sum += rims[motif]!(scale);
-  return Math.min(1, ink + (sum * scene.operations) / scene.cellArea);
+  return Math.min(1, ink + (sum * scene.operations.length) / scene.cellArea);
 }
 
 /** Scales for which a rim is worked out; for others it is interpolated. */

@@ -41,7 +41,7 @@ export function facingOf(scene: Scene): Facing {
     const r = Math.sqrt(x * x + y * y);
     along += r;
     all += count;
-    chance = Math.min(chance, sums.size * rayleigh(count / scene.operations, r / count));
+    chance = Math.min(chance, sums.size * rayleigh(count / scene.operations.length, r / count));
   }
   return all === 0 ? { alike: 0, chance: 1 } : { alike: along / all, chance };
 }

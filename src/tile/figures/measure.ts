@@ -11,6 +11,7 @@ import { distanceTransform } from "./distance-transform.ts";
 import { rasterOf } from "./draw-raster.ts";
 import { facingOf } from "./facing.ts";
 import { holesOf } from "./holes.ts";
+import { huddleOf } from "./huddle.ts";
 import { lanesOf } from "./lanes.ts";
 import { lumpiness } from "./lumpiness.ts";
 import { neighboursOf } from "./neighbours.ts";
@@ -43,6 +44,7 @@ export function measure({ motifs, placements, arrangement, lattice, layers }: Me
   const { tracking, gutter } = lanesOf(scene, raster);
   const facing = facingOf(scene);
   const neighbours = neighboursOf(scene, nearest);
+  const huddle = huddleOf(scene);
   const byRole = <T>(figure: (layer: Layer) => T): Record<string, T> =>
     Object.fromEntries(layers.map((layer) => [layer.role, figure(layer)]));
   return deepFreeze({
@@ -59,6 +61,10 @@ export function measure({ motifs, placements, arrangement, lattice, layers }: Me
     gutter: { ...gutter, value: rounded(gutter.value, 4) },
     facing: { alike: rounded(facing.alike, 4), chance: Number(facing.chance.toPrecision(4)) },
     neighbours: { alike: rounded(neighbours.alike, 4), expected: rounded(neighbours.expected, 4) },
+    huddle: {
+      motifs: huddle.placements.map((i) => placements[i]!.id),
+      chance: rounded(huddle.chance, 4),
+    },
     balance: byRole((layer) => {
       const { variation, chance } = balanceOf(layer, lattice, scene);
       return { variation: rounded(variation, 4), chance: rounded(chance, 4) };

@@ -26,7 +26,8 @@ export interface Scene {
   readonly cells: readonly Vector[];
   /** All copies in one cell: of each placement in turn, the one under the identity first. */
   readonly copies: readonly Copy[];
-  readonly operations: number;
+  /** The operations of the repeat, the identity first. */
+  readonly operations: readonly Matrix[];
   /** Area of one cell (µm²). */
   readonly cellArea: number;
   /** Side of the square that each motif would have to itself, its weight being its area (µm). */
@@ -80,7 +81,7 @@ export function sceneOf(
   const apart = Math.sqrt((block.width * block.height) / boxes.length);
   return {
     ...{ motifs, placements, lattice, cells, copies, cellArea, spacing, tolerance },
-    operations: operations.length,
+    operations,
     buckets: bucketsOf(boxes, block, apart / 2),
   };
 }

@@ -1,6 +1,10 @@
 import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
 import { middleOf } from "./middle.ts";
 import type { Scene } from "./scene.ts";
+import { waveChance } from "./wave-chance.ts";
+
+/** Waves whose power is this little by chance are forbidden by the symmetry, but for rounding. */
+const FORBIDDEN = 1e-3;
 
 /** Most waves along either vector of the lattice. */
 const MOST = 40;
@@ -12,7 +16,7 @@ export interface Wave {
   readonly l: number;
   /** Its frequency, in waves per spacing. */
   readonly frequency: number;
-  /** Its power, against what motifs strewn by blind chance would have on average. */
+  /** Its power, against what the same motifs strewn by blind chance, under the same symmetry, would have on average. */
   readonly power: number;
 }
 
@@ -21,13 +25,13 @@ export interface Wave {
  *
  * Power is the structure factor weighted by ink: S(f) = |Σ aᵢ exp(2πi f·xᵢ)|² / Σ aᵢ², aᵢ the ink of a copy and xᵢ the
  * middle of its ink. Motifs strewn independently have S = 1 on average (a Poisson process), evenly spread ones less
- * for all waves longer than their spacing. (Structure factor after Torquato and Stillinger 2003, from memory.)
+ * for all waves longer than their spacing; with images under operations it is divided by {@link waveChance}. (Structure factor after Torquato and Stillinger 2003, from memory.)
  */
 export function wavesOf(scene: Scene, highest: number): Wave[] {
   const { a, b } = scene.lattice;
   const det = a[0] * b[1] - a[1] * b[0];
   const { spacing } = scene;
-  const waves: Omit<Wave, "power">[] = [];
+  const waves: (Omit<Wave, "power"> & { readonly chance: number })[] = [];
   const reach = (v: readonly [number, number]): number =>
     Math.min(MOST, Math.floor((Math.sqrt(v[0] * v[0] + v[1] * v[1]) * highest) / spacing));
   const [K, L] = [reach(a), reach(b)];
@@ -36,7 +40,9 @@ export function wavesOf(scene: Scene, highest: number): Wave[] {
       const fx = (k * b[1] - l * a[1]) / det;
       const fy = (l * a[0] - k * b[0]) / det;
       const frequency = Math.sqrt(fx * fx + fy * fy) * spacing;
-      if (frequency <= highest) waves.push({ k, l, frequency });
+      if (frequency > highest) continue;
+      const chance = waveChance(scene.operations, fx, fy);
+      if (chance > FORBIDDEN) waves.push({ k, l, frequency, chance });
     }
   if (waves.length === 0) return [];
   const middles = scene.motifs.map((motif) => middleOf(motif.outline));
@@ -60,7 +66,10 @@ export function wavesOf(scene: Scene, highest: number): Wave[] {
       im[w] = im[w]! + p * s + q * r;
     }
   }
-  return waves.map((wave, w) => ({ ...wave, power: (re[w]! * re[w]! + im[w]! * im[w]!) / squares }));
+  return waves.map(({ chance, ...wave }, w) => ({
+    ...wave,
+    power: (re[w]! * re[w]! + im[w]! * im[w]!) / (squares * chance),
+  }));
 }
 
 /** Writes cosine and sine of all whole multiples of an angle, cosine first. */

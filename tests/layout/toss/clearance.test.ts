@@ -43,7 +43,7 @@ test("motifs wider than half the repeat keep clear of several copies of each oth
 });
 
 test("packed, airy and counted tosses keep the gap too", async () => {
-  for (const arrangement of [repeats["half-drop"](84, 72), repeats.mirror(84, 72)])
+  for (const arrangement of [repeats["half-drop"](56, 48), repeats.mirror(56, 48)])
     for (const given of [{ density: "packed" }, { density: "airy" }, { count: 12 }] as const) {
       const placements = await packTossed(options({ ...given, entries: small }), tools("kinds", arrangement));
       expect(clearance(placements, small, arrangement, 3)).toBeGreaterThanOrEqual(2 - 1e-6);
@@ -102,7 +102,7 @@ test("the final check finds a placement pushed half a millimetre into its neighb
     placements.map((p, j) => (j === k ? { ...p, x: p.x + dx, y: p.y + dy } : p));
   const pushes = [-500, 500].flatMap((d) => placements.flatMap((_, k) => [pushed(k, d, 0), pushed(k, 0, d)]));
   let caught = 0;
-  for (const moved of pushes) {
+  for (const moved of pushes.filter((_, k) => k % 3 === 0)) {
     const real = clearance(moved, small, arrangement, 2.1);
     const clash = await check(moved);
     if (real < 2) {

@@ -13,14 +13,18 @@ import type { Placement } from "../../../src/layout/layout.ts";
 const factory = new GeometryFactory();
 
 interface Placed {
-  readonly polygon: unknown;
+  readonly coarse: unknown;
+  readonly fine: () => unknown;
   readonly box: ReturnType<typeof boxOf>;
   readonly name: string;
 }
 
+/** How far outlines of the sieve stray from those that are measured (µm). */
+const COARSE = 40;
+
 /** Every outer contour as a polygon; holes count as filled. */
-function place(name: string, path: Path): Placed {
-  const polygons = flatten(path, 0.5)
+function polygonsOf(path: Path, tolerance: number): unknown {
+  const polygons = flatten(path, tolerance)
     .filter((ring) => ringArea(ring) > 0)
     .map((ring) => {
       const corners = [];
@@ -28,15 +32,30 @@ function place(name: string, path: Path): Placed {
       corners.push(corners[0]);
       return factory.createPolygon(factory.createLinearRing(corners));
     });
-  return { polygon: factory.createMultiPolygon(polygons), box: boxOf(path), name };
+  return factory.createMultiPolygon(polygons);
 }
+
+function place(name: string, path: Path): Placed {
+  let fine: unknown;
+  return {
+    coarse: polygonsOf(path, COARSE),
+    fine: () => {
+      fine ??= polygonsOf(path, 0.5);
+      return fine;
+    },
+    box: boxOf(path),
+    name,
+  };
+}
+
+const distanceOf = (p: unknown, q: unknown): number => new DistanceOp(p, q).distance() / 1000;
 
 const apart = (p: Placed["box"], q: Placed["box"]): number =>
   Math.max(p.minX - q.maxX, q.minX - p.maxX, p.minY - q.maxY, q.minY - p.maxY);
 
 /**
  * The smallest distance (mm) between any two drawn outlines of a layout, or between one and its own copies; each is
- * flattened within half a µm. Copies are made one by one: every operation, then every cell that can reach.
+ * flattened within half a µm, once coarser ones show that the two may be the nearest. Copies are made one by one: every operation, then every cell that can reach.
  */
 export function smallestClearance(
   placements: readonly Placement[],
@@ -69,9 +88,10 @@ export function smallestClearance(
           for (const [j, still] of stills.entries()) {
             if (i === j && o === 0 && m === 0 && n === 0) continue;
             if (i === j && intended(placements[i]!, imageOf(placements[i]!, operation, dx, dy))) continue;
-            if (apart(box, still.box) > limit * 1000) continue;
+            if (apart(box, still.box) > Math.min(limit, best.distance) * 1000) continue;
             copy ??= place(`${placements[i]!.id} copy`, transformPath(image, [1, 0, 0, 1, dx, dy]));
-            const distance = new DistanceOp(copy.polygon, still.polygon).distance() / 1000;
+            if (distanceOf(copy.coarse, still.coarse) > best.distance + (2 * COARSE) / 1000) continue;
+            const distance = distanceOf(copy.fine(), still.fine());
             if (distance < best.distance) best = { distance, between: `${still.name} and ${copy.name}` };
           }
         }

@@ -5,7 +5,7 @@ import { smallestClearance } from "./clearance.ts";
 import { disc, entriesOf, mix, options, repeats, star, tools } from "./fixtures.ts";
 
 const arrangement = repeats.straight(110, 100);
-const smaller = repeats.straight(90, 80);
+const smaller = repeats.straight(76, 66);
 const entries = mix([1 / 4, 0.8]);
 
 test.each([
@@ -41,11 +41,9 @@ test.each([
 test("packed is clearly fuller than even", async () => {
   const cover = async (density: "even" | "packed"): Promise<number> => {
     let area = 0;
-    for (const seed of ["full", "fuller"]) {
-      const placements = await packTossed(options({ entries, density }), tools(seed, smaller));
-      for (const { motif, scale } of placements)
-        area += areaOf(entries[motif]!.drawings[0]!.motif.outline) * scale * scale;
-    }
+    const placements = await packTossed(options({ entries, density }), tools("full", smaller));
+    for (const { motif, scale } of placements)
+      area += areaOf(entries[motif]!.drawings[0]!.motif.outline) * scale * scale;
     return area;
   };
   expect(await cover("packed")).toBeGreaterThan(1.03 * (await cover("even")));

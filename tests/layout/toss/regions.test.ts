@@ -272,10 +272,10 @@ describe("an area that is none is refused, by name", () => {
 });
 
 test("an ogee smaller than its cell keeps the cells apart; one as large as the cell is the whole ground", async () => {
-  const repeat = ogee({ width: 90, height: 120 });
-  const small = movePath(ogeeCurve({ width: 80, height: 108 }), 45_000, 60_000);
+  const repeat = ogee({ width: 60, height: 80 });
+  const small = movePath(ogeeCurve({ width: 53, height: 72 }), 30_000, 40_000);
   judge(await tossed(repeat, "cells", { inside: small, edge: 0.5 }), small, "inside", 0.5);
-  const whole = movePath(ogeeCurve({ width: 90, height: 120 }), 45_000, 60_000);
+  const whole = movePath(ogeeCurve({ width: 60, height: 80 }), 30_000, 40_000);
   const free = await tossed(repeat, "cells", {});
   const tile = await tossed(repeat, "cells", { inside: whole, edge: 5 });
   expect(tile.placements.length).toBe(free.placements.length);
