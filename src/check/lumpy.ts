@@ -2,10 +2,8 @@ import { type CheckPiece, defineCheck } from "./check.ts";
 import { hasSeats, isScattered } from "./scattered.ts";
 
 /**
- * Most lumpiness, 0.12 + 0.6 / √n for n motifs in the cell (weighed by their ink): the fewer there are, the fewer long waves
- * there are to take the mean of. Measured on 698 clean tosses (eleven mixes, 4 to 317 motifs, airy to packed; straight,
- * half-drop, mirror, p4 and p6): one above it, at 7 motifs. Twice as much where the repeat mirrors, since motifs keep off mirror
- * lines; there the most was 1.9 times.
+ * Most lumpiness, 0.12 + 0.6 / √n for n motifs in the unit (weighed by their ink): the fewer there are, the fewer long waves
+ * there are to take the mean of. Measured: docs/figures.md.
  */
 const limitFor = (motifs: number): number => 0.12 + 0.6 / Math.sqrt(motifs);
 

@@ -6,7 +6,6 @@ import {
   defineLayout,
   definePattern,
   dot,
-  halfBrick,
   halfDrop,
   layered,
   leaf,
@@ -38,7 +37,7 @@ const heroes = blossom({
 });
 const leaves = leaf({ length: 13, vary: 0.4, roles: { blade: "ink", vein: "ground" } });
 const stars = star({ size: 6, roles: { star: "ink" } });
-const dots = dot({ size: 3, roles: { dot: "ink" } });
+const dots = dot({ size: 4, roles: { dot: "ink" } });
 /** A ring whose hole is wide enough for dots. */
 const hoop = ring({ size: 30, roles: { ring: "ink", core: "ground" } });
 
@@ -46,7 +45,6 @@ const size = { width: 72, height: 64 };
 const repeats: readonly (readonly [string, RepeatUse])[] = [
   ["straight", straight(size)],
   ["half-drop", halfDrop(size)],
-  ["half-brick", halfBrick(size)],
   ["mirror", mirror({ ...size, axis: "both" })],
   ["p4mm", planeGroup({ group: "p4mm", width: 160 })],
   ["p6", planeGroup({ group: "p6", width: 110 })],

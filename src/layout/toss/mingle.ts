@@ -8,7 +8,7 @@ import type { Stage } from "./stage.ts";
 /** How far motifs weigh on each other, in mean distances. */
 const REACH = 2.4;
 /** What two of a kind at full spread weigh on each other besides their ink, against two motifs of mean ink. */
-const KIN = 2;
+const KIN = 1;
 /** Motifs that change places are of like size: the larger at most this many times as wide. */
 const LIKE = 1.3;
 /** Least gain of a change, as a share of what the two weigh before it. */

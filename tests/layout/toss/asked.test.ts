@@ -75,6 +75,7 @@ describe("what contradicts itself is refused", () => {
     [{ coverage: 0.2, motifs: counted(1, 2, 3) }, "asked-twice", "coverage and motifs[] > count both say"],
     [{ motifs: counted(1, undefined, 3) }, "missing-option", "motifs[1] > count"],
     [{ count: 3, motifs: counted(1, undefined, 3) }, "asked-twice", "leave out count, or motifs[] > count"],
+    [{ edge: 2 }, "edge-of-nothing", "no area whose edge motifs could keep away from"],
   ])("%j", async (options, code, message) => {
     const error = await refusalOf(() => built(options));
     expect(error.code).toBe(code);
@@ -88,7 +89,6 @@ describe("what contradicts itself is refused", () => {
     [{ direction: [0, "0.5"] }, 'direction[1]: "0.5" is not an angle in turns'],
     [{ direction: [0, Number.NaN] }, "direction[1]: NaN is not an angle in turns"],
     [{ direction: [90] }, "direction[0]: 90 is not an angle in turns, -1 to 1"],
-    [{ edge: 2 }, "no area whose edge"],
     [{ direction: "two-ways" }, 'did you mean "two-way"?'],
     [{ direction: 0.25 }, "one-way, two-way, four-way, tossed, or a list of angles in turns"],
     [{ count: 0 }, "count: 0 is outside 1 to 20000"],

@@ -41,9 +41,14 @@ test.each([
 test("packed is clearly fuller than even", async () => {
   const cover = async (density: "even" | "packed"): Promise<number> => {
     let area = 0;
-    const placements = await packTossed(options({ entries, density }), tools("full", smaller));
-    for (const { motif, scale } of placements)
-      area += areaOf(entries[motif]!.drawings[0]!.motif.outline) * scale * scale;
+    for (const seed of ["full", "fuller"]) {
+      const placements = await packTossed(
+        options({ entries, density }),
+        tools(seed, repeats.straight(90, 80)),
+      );
+      for (const { motif, scale } of placements)
+        area += areaOf(entries[motif]!.drawings[0]!.motif.outline) * scale * scale;
+    }
     return area;
   };
   expect(await cover("packed")).toBeGreaterThan(1.03 * (await cover("even")));
@@ -61,6 +66,12 @@ test("a count is met exactly, and the fewer they are the wider they stand", asyn
     before = gap;
   }
   expect(before).toBeGreaterThan(3);
+});
+
+test("a number that needs more ground than there is is refused at once", async () => {
+  const many = packTossed(options({ entries, count: 20_000 }), tools("hopeless", smaller));
+  const [, fit] = /about (\d+) do/.exec(await many.then(String, (error: Error) => error.message)) ?? [];
+  expect(Number(fit)).toBeGreaterThan(10);
 });
 
 test("the count that a refusal names does fit", async () => {

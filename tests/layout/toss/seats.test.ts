@@ -284,8 +284,28 @@ describe("seats", () => {
   });
 });
 
+describe("coverage", () => {
+  it.each([0.3, 0.45])("of %f counts seated figures, each once with its images", async (coverage) => {
+    const tile = await built(mix("centres", { coverage }), planeGroup({ group: "p4mm", width: 120 }));
+    expect(seatsOf(tile).length).toBeGreaterThan(0);
+    expect(Math.abs(tile.figures.inkCoverage - coverage)).toBeLessThan(0.03);
+  });
+});
+
 describe("refused", () => {
   it.each([
+    [
+      "a motif that is too large beside seated ones, by its own number",
+      toss({
+        motifs: [
+          { motif: blossom({ size: 9, roles: flower }), seat: "centres" },
+          { motif: pebble({ size: 9, roles: one }) },
+          { motif: pebble({ size: 90, roles: one }) },
+        ],
+      }),
+      turnover({ width: 50, height: 50 }),
+      "toss > motifs[2]",
+    ],
     [
       "seats where nothing turns or mirrors",
       mix("both"),

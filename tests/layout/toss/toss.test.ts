@@ -21,7 +21,7 @@ const plain = arrangements[0]![1];
 const outlinesOf = (entries: ReturnType<typeof mix>) =>
   entries.flatMap((entry) => entry.drawings.map(({ motif }) => motif.outline));
 describe("no two drawn outlines come closer than the gap, copies across every edge included", () => {
-  test.each(Array.from({ length: 8 }, (_, i) => i))("seed %i, by jsts", async (seed) => {
+  test.each(Array.from({ length: 5 }, (_, i) => i))("seed %i, by jsts", async (seed) => {
     const [name, arrangement] = arrangements[seed % arrangements.length]!;
     const entries = mix([0.3, 0.9]);
     const placements = await packTossed(options({ entries }), tools(`seed-${seed}`, arrangement));
