@@ -4,8 +4,9 @@ import { filledStage } from "./filled.ts";
 import { pressInProportion } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
 import { mingle } from "./mingle.ts";
+import { inOrder } from "./settle.ts";
 import { apportion, excess } from "./shares.ts";
-import type { Stage } from "./stage.ts";
+import { exchange, type Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
 /** How hard motifs are pressed in where shares stand in the way of filling: what goes easily. */
@@ -24,7 +25,8 @@ const SPREAD_FROM = 0.7;
 async function packFairly(job: Job, gap: number, effort: Effort, pressing: Pressing): Promise<Packed> {
   const fill = (how: Effort): Promise<Stage> =>
     filledStage(job, { gap, stream: "fill", effort: how, done: 0.2 });
-  const isFair = (stage: Stage): boolean => excess(stage.used, job.shares).over < 1;
+  const isFair = (stage: Stage): boolean =>
+    excess(stage.used, job.shares).over < 1 || takeSurplus(stage, job.shares);
   // A tight filling takes long: it is made only where a quick one shows that shares will hold.
   const filled = await fill(effort === TIGHTLY ? EVENLY : effort);
   if (isFair(filled)) {
@@ -39,6 +41,23 @@ async function packFairly(job: Job, gap: number, effort: Effort, pressing: Press
   await mingle(stage, job, breathe);
   await pressInProportion(stage, job, pressing, breathe);
   return { stage, quick: false };
+}
+
+/** How many may be taken out again so that shares hold, as a share of all. */
+const FEW = 0.02;
+
+/** Takes the last of those out that are more than their share, if they are few; returns whether shares hold now. */
+function takeSurplus(stage: Stage, shares: readonly number[]): boolean {
+  const all = stage.used.reduce((a, b) => a + b, 0);
+  let total = all;
+  const fits = (): boolean => apportion(total, shares).every((number, k) => number <= stage.used[k]!);
+  while (total > 0 && total >= (1 - FEW) * all && !fits()) total--;
+  if (total < (1 - FEW) * all) return false;
+  const surplus = apportion(total, shares).map((number, k) => stage.used[k]! - number);
+  const gone = inOrder(stage)
+    .reverse()
+    .filter(({ body }) => surplus[body.entry]!-- > 0);
+  return gone.length === all - total && exchange(stage, gone, [], () => undefined);
 }
 
 /** Coarsest step in which the number is sought, as a share of it. */

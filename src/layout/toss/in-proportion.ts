@@ -13,6 +13,10 @@ const LEAST = 0.02;
 /** How many least additions may fail: one for so much patience. */
 const MISSES = 5;
 
+/** Rounds times motifs at most, and the fewest rounds: among many, what the last rounds add shows less. */
+const WORK = 3000;
+const FEWEST = 2;
+
 /**
  * Presses more and more motifs into a stage whose shares hold, in the same proportion: large ones first, into the widest
  * places, as many as go.
@@ -27,7 +31,8 @@ export async function pressInProportion(
   let total = stage.used.reduce((sum, used) => sum + used, 0);
   let least = Infinity; // number that did not go
   let misses = 0;
-  for (let round = 0; misses < Math.max(1, pressing.patience / MISSES); round++) {
+  const rounds = Math.max(FEWEST, Math.floor(WORK / total));
+  for (let round = 0; round < rounds && misses < Math.max(1, pressing.patience / MISSES); round++) {
     const more = Math.max(1, Math.floor(Math.min(MORE * total, (least - total) / 2)));
     const wanted = stillWanted(total + more, job.shares, already);
     if (await pressAll(stage, job, wanted, already, pressing, `round-${round}`, breathe)) total += more;
