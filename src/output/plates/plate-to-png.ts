@@ -13,7 +13,7 @@ import { joinBytes } from "../png/chunks.ts";
 import { paintLayer } from "../png/compose.ts";
 import { collectEdges } from "../png/edges.ts";
 import { zlibStream } from "../png/encode.ts";
-import type { Grid } from "../png/grid.ts";
+import { type Grid, ROWS } from "../png/grid.ts";
 import { rowStream } from "../png/row-stream.ts";
 import { nearestWhole } from "../png/whole-pixels.ts";
 import { checkPlate } from "./check-plate.ts";
@@ -34,9 +34,6 @@ export interface PlatePngOptions extends Watch {
 
 /** Most pixels per inch. */
 const MOST_DPI = 4800;
-
-/** Rows painted at a time. */
-const ROWS = 64;
 
 /** Most pixels along one side, and in all. */
 const [MOST_PIXELS_A_SIDE, MOST_PIXELS] = [65_535, 1_073_741_824];

@@ -48,7 +48,7 @@ const MOST_PIXELS_A_SIDE = 32_768;
 const MOST_PIXELS_A_CUT = 65_535;
 
 /** Most pixels in all: at four bytes each, as most readers unpack them, 2 GiB. */
-const MOST_PIXELS = 536_870_912;
+export const MOST_PIXELS = 536_870_912;
 
 /** What the options come to. */
 export interface Plan {

@@ -10,6 +10,7 @@ import { inksFor } from "../inks.ts";
 import { chunk, joinBytes } from "./chunks.ts";
 import { data, slowData } from "./data.ts";
 import { collectEdges } from "./edges.ts";
+import { ROWS } from "./grid.ts";
 import { headerBytes } from "./header.ts";
 import { shareLevels } from "./levels.ts";
 import { noteChunks } from "./notes.ts";
@@ -39,9 +40,6 @@ export interface Raster {
    */
   readonly png: (colorway: Colorway, about?: FileNotes) => Uint8Array;
 }
-
-/** Rows painted at a time: any number gives the same bytes. */
-const ROWS = 64;
 
 /**
  * The mean square error of shares from which on a palette is too coarse: 39 dB away from truecolour if every two roles

@@ -1,8 +1,7 @@
-import { build } from "esbuild";
-import { getQuickJS } from "quickjs-emscripten";
 import { expect, it } from "vitest";
 import { crc32 } from "../../../src/output/png/chunks.ts";
 import { rasterize } from "../../../src/output/png/rasterize.ts";
+import { inQuickJs } from "../../in-quickjs.ts";
 import { inksOf } from "./pictures.ts";
 import { meadow } from "./tiles.ts";
 
@@ -19,31 +18,17 @@ it.each(["indexed", "truecolor"] as const)(
     const raster = await rasterize(tile, { width: PIXELS, cut: CUT, color });
     const here = raster.png({ name: "Größe", inks: inksOf(tile) });
 
-    const script = `
-    import { crc32 } from "./src/output/png/chunks.ts";
-    import { rasterize } from "./src/output/png/rasterize.ts";
-    import { meadow } from "./tests/output/png/tiles.ts";
-    const told = { ...meadow(90_000, 3, 5) };
-    const tile = { ...told, recipe: { ...told.recipe, subject: "flowers, ".repeat(200) } };
-    const inks = ${JSON.stringify(inksOf(tile))};
-    rasterize(tile, { width: ${PIXELS}, cut: ${JSON.stringify(CUT)}, color: "${color}" })
+    const before = `
+      import { crc32 } from "../../../src/output/png/chunks.ts";
+      import { rasterize } from "../../../src/output/png/rasterize.ts";
+      import { meadow } from "./tiles.ts";
+      const told = { ...meadow(90_000, 3, 5) };
+      const tile = { ...told, recipe: { ...told.recipe, subject: "flowers, ".repeat(200) } };
+      const inks = ${JSON.stringify(inksOf(tile))};`;
+    const expression = `rasterize(tile, { width: ${PIXELS}, cut: ${JSON.stringify(CUT)}, color: "${color}" })
       .then((raster) => raster.png({ name: "Größe", inks }))
-      .then((png) => { globalThis.answer = png.length + " " + crc32(png); })
-      .catch((error) => { globalThis.answer = String(error.stack ?? error); });`;
-    const { outputFiles } = await build({
-      stdin: { contents: script, resolveDir: new URL("../../..", import.meta.url).pathname, loader: "ts" },
-      bundle: true,
-      write: false,
-      format: "iife",
-      target: "es2020",
-    });
-    const context = (await getQuickJS()).newContext();
-    context.unwrapResult(context.evalCode(outputFiles[0]!.text)).dispose();
-    context.runtime.executePendingJobs();
-    const answer = context.getProp(context.global, "answer");
-    const there = context.getString(answer);
-    answer.dispose();
-    context.dispose();
+      .then((png) => png.length + " " + crc32(png))`;
+    const there = await inQuickJs(before, expression, import.meta.dirname);
     expect(there).toBe(`${here.length} ${crc32(here)}`);
   },
 );

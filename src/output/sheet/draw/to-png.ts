@@ -8,8 +8,10 @@ import { addSides } from "../../png/accumulate.ts";
 import { createBand } from "../../png/band.ts";
 import { chunk, dataChunks, joinBytes } from "../../png/chunks.ts";
 import { zlibStream } from "../../png/encode.ts";
+import { ROWS } from "../../png/grid.ts";
 import { headerBytes } from "../../png/header.ts";
 import { textChunk, XMP_KEYWORD } from "../../png/notes.ts";
+import { MOST_PIXELS } from "../../png/options.ts";
 import { rowStream } from "../../png/row-stream.ts";
 import { xmpPacket } from "../../xmp.ts";
 import { type Page, pageBox } from "../page.ts";
@@ -25,12 +27,6 @@ export interface PagePngOptions extends Watch {
 }
 
 const KEYS = ["dpi", "signal", "onProgress"];
-
-/** Most pixels of a page: at four bytes each, as most readers unpack them, 2 GiB. */
-const MOST_PIXELS = 536_870_912;
-
-/** Rows painted at a time: any number gives the same bytes. */
-const ROWS = 64;
 
 /**
  * A page as a PNG at true size (pHYs), bleed included: truecolour, sRGB, edges smoothed by the exact area that each
