@@ -47,6 +47,7 @@ export { layered } from "./layout/layered.ts";
 export type {
   DrawnMotif,
   LaidOut,
+  LaidPlacement,
   LayoutPiece,
   LayoutTools,
   LayoutUse,

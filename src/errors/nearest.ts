@@ -1,6 +1,7 @@
 /**
- * The name in `known` that is fewest edits away from `given`, if it is near enough to be a slip
- * (at most a third of its letters, one at the least).
+ * The name in `known` that is fewest edits away from `given`, if it is near enough to be a slip: at most a third of the
+ * letters given, one at the least, and fewer than half of the longer name, so that a name of one or two letters is no
+ * slip of just any other ("x" of "a", "up" of "uv").
  * Distance after Levenshtein (1966): one edit inserts, drops or replaces one letter; and after Damerau (1964),
  * who counts two neighbours in the wrong order as one slip too.
  */
@@ -10,7 +11,7 @@ export function nearestName(given: string, known: readonly string[]): string | u
   let least = Number.POSITIVE_INFINITY;
   for (const name of known) {
     const distance = edits(wanted, name.toLowerCase());
-    if (distance < least) {
+    if (distance < least && (distance === 0 || 2 * distance < Math.max(wanted.length, name.length))) {
       least = distance;
       best = name;
     }

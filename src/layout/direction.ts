@@ -14,7 +14,12 @@ export function direction(about: string): Param<Direction, Direction, true> {
   const schema = {
     anyOf: [
       { enum: NAMES },
-      { type: "array", items: { type: "number", minimum: -1, maximum: 1 }, minItems: 1, maxItems: MOST },
+      {
+        type: "array",
+        items: { type: "number", minimum: -1, maximum: 1, "x-unit": "turn" },
+        minItems: 1,
+        maxItems: MOST,
+      },
     ],
   };
   const check = (value: unknown, where: string): Direction => {

@@ -1,4 +1,4 @@
-import { badInput } from "../errors/catalogue.ts";
+import { badInput, shown } from "../errors/catalogue.ts";
 import { SprigwrightError, within } from "../errors/error.ts";
 import { shortName } from "../motif/define.ts";
 import type { Motif, MotifUse } from "../motif/motif.ts";
@@ -6,7 +6,7 @@ import { list } from "../params/compound.ts";
 import type { Param } from "../params/param.ts";
 import { definitionOf } from "../params/use.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
-import type { LayoutPiece, LayoutTools, LayoutUse, Placement, Standing } from "./layout.ts";
+import type { LaidPlacement, LayoutPiece, LayoutTools, LayoutUse, Standing } from "./layout.ts";
 import { layOutWithin } from "./nested.ts";
 import { layout } from "./param.ts";
 
@@ -25,8 +25,8 @@ const params: {
 /**
  * Lays out one layout after another over the same unit: heroes, then coordinates, then fillers.
  *
- * A `toss` keeps its gap from every motif of the layouts before it; `set` and `placeAt` stand where they are told and
- * avoid nothing, so they come first. Each layout has chance of its own: a change to one moves none before it. Ids are
+ * A `toss` keeps its gap from every motif of the layouts before it, and the room that a motif of a toss before it wants
+ * around it (its entry's `gap`) too; `set` and `placeAt` stand where they are told and avoid nothing, so they come first. Each layout has chance of its own: a change to one moves none before it. Ids are
  * those of the layouts with their number in front: `"2:1-3"`. The gap promised is the smallest of those that the
  * layouts promise; when one promises none, none is promised.
  *
@@ -39,14 +39,15 @@ export const layered: LayoutFactory<typeof params> = defineLayout({
   about: "Lays out one layout after another, each clear of those before it.",
   params,
   async place({ layouts }, tools) {
-    const placements: Placement[] = [];
+    const placements: LaidPlacement[] = [];
     const standing: Standing[] = [...tools.standing];
     let gap: number | undefined = Infinity;
     for (const [index, use] of layouts.entries()) {
       const later = tools.held.filter(({ placement }) => Number.parseInt(placement.id, 10) > index + 1);
       const laid = await layOne(use, index, layouts.length, { ...tools, standing: [...standing, ...later] });
       standing.push(...laid.stood);
-      for (const { placement } of laid.stood) placements.push(placement);
+      for (const { placement, extra } of laid.stood)
+        placements.push(extra === undefined ? placement : { ...placement, extra });
       gap = laid.gap === undefined || gap === undefined ? undefined : Math.min(gap, laid.gap);
     }
     return gap === undefined ? placements : { placements, gap };
@@ -93,15 +94,34 @@ async function layOne(
       where,
     ),
   );
-  const stood = placements.map((placement, i) => ({
-    placement: { ...placement, id: prefix(index) + placement.id },
-    motif: standingMotif(placement, drawn, `${where} > ${shortName(use.use)}[${i}]`),
-  }));
+  const stood = placements.map(({ extra, ...placement }, i) => {
+    const at = `${where} > ${shortName(use.use)}[${i}]`;
+    const motif = standingMotif(placement, drawn, at);
+    return {
+      placement: { ...placement, id: prefix(index) + placement.id },
+      motif,
+      ...(extra === undefined ? {} : { extra: checkedExtra(extra, at) }),
+    };
+  });
   return { stood, gap };
 }
 
+/** Most room that a placement may want around it (µm). */
+const MOST_EXTRA = 100_000_000;
+
+/** The room that a placement wants around it. @throws SprigwrightError `bad-placement` */
+function checkedExtra(extra: unknown, where: string): number {
+  if (typeof extra === "number" && extra >= 0 && extra <= MOST_EXTRA) return extra;
+  throw badInput(
+    "bad-placement",
+    where,
+    `the extra room around it is ${shown(extra)}`,
+    `give it in µm, from 0 to ${MOST_EXTRA}, or leave it out`,
+  );
+}
+
 /** The motif of a placement that the layouts after it keep clear of. @throws SprigwrightError `bad-placement` */
-function standingMotif(placement: Placement, drawn: ReadonlyMap<number, Motif>, where: string): Motif {
+function standingMotif(placement: LaidPlacement, drawn: ReadonlyMap<number, Motif>, where: string): Motif {
   const motif = drawn.get(placement.motif);
   const sound = [placement.x, placement.y, placement.turn, placement.scale].every(Number.isFinite);
   if (motif && sound) return motif;

@@ -22,6 +22,15 @@ export interface Placement {
   readonly flip: boolean;
 }
 
+/** A placement as a layout hands it over. */
+export interface LaidPlacement extends Placement {
+  /**
+   * Room (µm) that it wants around it on top of the gap of the layouts after it, in `layered`: of two motifs that
+   * both want some, the larger counts. No part of the tile. Default 0.
+   */
+  readonly extra?: number;
+}
+
 /** A drawn motif with its number in the tile's list. */
 export interface DrawnMotif {
   readonly index: number;
@@ -54,9 +63,9 @@ export interface LayoutTools {
 
 /** What a layout returns: placements, or placements and the gap that it promises between any two of them. */
 export type LaidOut =
-  | readonly Placement[]
+  | readonly LaidPlacement[]
   | {
-      readonly placements: readonly Placement[];
+      readonly placements: readonly LaidPlacement[];
       /** Least distance (µm) between the outlines of any two motifs, copies included, that the layout promises. */
       readonly gap: number;
     };

@@ -3,11 +3,11 @@ import { SprigwrightError } from "../errors/error.ts";
 import { shortName } from "../motif/define.ts";
 import { isRecord } from "../params/compound.ts";
 import { definitionOf } from "../params/use.ts";
-import type { LayoutPiece, LayoutTools, LayoutUse, Placement } from "./layout.ts";
+import type { LaidPlacement, LayoutPiece, LayoutTools, LayoutUse } from "./layout.ts";
 
 /** What a layout within a layout laid out. */
 export interface NestedLaid {
-  readonly placements: readonly Placement[];
+  readonly placements: readonly LaidPlacement[];
   /** See {@link LaidOut}; undefined when it promises none. */
   readonly gap: number | undefined;
 }
@@ -44,5 +44,5 @@ export async function layOutWithin(use: LayoutUse, tools: LayoutTools, where: st
       "return a list of { id, motif, x, y, turn, scale, flip }, x and y in whole µm",
     );
   const gap = isRecord(laid) ? laid["gap"] : undefined;
-  return { placements: list as readonly Placement[], gap: typeof gap === "number" ? gap : undefined };
+  return { placements: list as readonly LaidPlacement[], gap: typeof gap === "number" ? gap : undefined };
 }

@@ -1,11 +1,12 @@
 import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
-import { list, object } from "../params/compound.ts";
+import { list } from "../params/compound.ts";
 import { flag, length, number, turns } from "../params/kinds.ts";
 import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../params/param.ts";
 import { wrapTurns } from "../seed/trigonometry.ts";
 import { mmToUm } from "../units/length.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
+import { entryOf } from "./entry-of.ts";
 
 const place: {
   /** The motif that stands here. */
@@ -33,7 +34,7 @@ const params: {
   /** Where motifs stand; nothing is moved and overlaps are allowed. */
   readonly places: Param<readonly ParamsIn<typeof place>[], readonly ParamsOut<typeof place>[], false>;
 } = {
-  places: list(object(place, { about: "A motif and where it stands." }), {
+  places: list(entryOf(place, { about: "A motif and where it stands." }), {
     about: "Where motifs stand; nothing is moved and overlaps are allowed.",
     min: 1,
     max: 10_000,

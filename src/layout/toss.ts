@@ -1,13 +1,14 @@
 import { badInput, missingOption } from "../errors/catalogue.ts";
 import type { MotifUse } from "../motif/motif.ts";
 import { motif } from "../motif/param.ts";
-import { list, object, optional } from "../params/compound.ts";
+import { list, optional } from "../params/compound.ts";
 import { choice, flag, integer, length, number, share, span } from "../params/kinds.ts";
 import type { LengthParam, NumberParam, Param, ParamsIn, ParamsOut } from "../params/param.ts";
 import { mmToUm } from "../units/length.ts";
 import { type Area, type AreaIn, area } from "./area.ts";
 import { defineLayout, type LayoutFactory } from "./define.ts";
 import { direction } from "./direction.ts";
+import { entryOf } from "./entry-of.ts";
 import { tossAround } from "./toss/around.ts";
 import { entryOfId } from "./toss/held.ts";
 import type { Direction, TossEntry, TossOptions } from "./toss/options.ts";
@@ -22,7 +23,7 @@ const entry: {
   readonly share: NumberParam;
   /** Size as a factor of the motif's own, or a range [least, most] to draw it from. Default 1. */
   readonly scale: Param<number | readonly [number, number], readonly [number, number], true>;
-  /** Room kept around it on top of the layout's gap. Default 0. */
+  /** Room kept around it on top of the layout's gap, and of the gap of tosses after it in `layered`; of two motifs, the larger room counts. Default 0. */
   readonly gap: LengthParam;
   /**
    * Where its motifs sit: anywhere (default), or exactly on the repeat's mirrors, on its centres of rotation, or on
@@ -67,7 +68,7 @@ const params: {
   readonly motifs: Param<readonly ParamsIn<typeof entry>[], readonly ParamsOut<typeof entry>[], false>;
   /** Least distance between the real outlines of any two motifs, copies across the edges included. Default 2 mm. */
   readonly gap: LengthParam;
-  /** How full the ground gets: airy (few, far apart), even (default: filled until nothing more fits), packed (then worked over to close the holes; slower). */
+  /** How full the ground gets: airy (few, far apart), even (default: filled until nothing more fits), packed (then worked over to close the holes; slower). A count or a coverage says it in its stead. */
   readonly density: Param<Density, Density, true>;
   /** Exactly so many motifs in the unit, at the widest gap at which they fit. Default: as many as the density gives. */
   readonly count: Param<number, number | undefined, true>;
@@ -88,7 +89,7 @@ const params: {
   /** Least distance that motifs keep from the boundaries of `inside` and `outside`. Default 0. */
   readonly edge: LengthParam;
 } = {
-  motifs: list(object(entry, { about: "A motif and how it is scattered." }), {
+  motifs: list(entryOf(entry, { about: "A motif and how it is scattered." }), {
     about: "What is scattered, in any order: the large ones are placed first.",
     min: 1,
     max: 64,
@@ -146,7 +147,7 @@ const params: {
 
 /**
  * The options with counts for each motif turned into shares of their sum, which comes to the same.
- * @throws SprigwrightError `wrong-type` when numbers are asked for in two ways
+ * @throws SprigwrightError `asked-twice` when it is said in two ways how many there are to be
  */
 function asked(
   options: Omit<TossOptions, "entries">,
@@ -160,10 +161,15 @@ function asked(
       "there is no area whose edge motifs could keep away from",
       "say inside or outside, or leave the edge out; the distance between motifs is the gap",
     );
-  if (options.count !== undefined && options.coverage !== undefined) throw askedTwice("count", "coverage");
+  // "even" is also what stands there when nothing was said: it asks for nothing that the others contradict.
+  const told = [
+    ...(options.density === "even" ? [] : ["density"]),
+    ...(options.count === undefined ? [] : ["count"]),
+    ...(options.coverage === undefined ? [] : ["coverage"]),
+    ...(counts.length === 0 ? [] : ["motifs[] > count"]),
+  ];
+  if (told.length > 1) throw askedTwice(told[0]!, told[1]!);
   if (counts.length === 0) return { ...options, entries };
-  if (options.count !== undefined) throw askedTwice("count", "motifs[] > count");
-  if (options.coverage !== undefined) throw askedTwice("coverage", "motifs[] > count");
   const without = entries.findIndex(({ count }) => count === undefined);
   if (without >= 0)
     throw missingOption(`toss > motifs[${without}] > count`, "a number: either all motifs say one, or none");
@@ -195,7 +201,13 @@ export const toss: LayoutFactory<typeof params> = defineLayout({
   place: async ({ motifs, ...options }, tools) => {
     const entries = motifs.map(({ motif, ...entry }) => ({ ...entry, drawings: tools.draw(motif) }));
     const placements = await tossAround(asked(options, entries), tools);
-    return { placements, gap: mmToUm(options.gap) };
+    return {
+      placements: placements.map((placement) => {
+        const extra = mmToUm(entries[entryOfId(placement.id, entries.length)!]!.gap);
+        return extra > 0 ? { ...placement, extra } : placement;
+      }),
+      gap: mmToUm(options.gap),
+    };
   },
   motifOf: ({ motifs }, id) => motifs[entryOfId(id, motifs.length) ?? -1]?.motif,
 });

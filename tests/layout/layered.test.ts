@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
+  adjusted,
   blossom,
   buildTile,
   createKit,
@@ -154,6 +155,85 @@ describe("a toss keeps its gap from the motifs of the layouts before it, copies 
       expect(alone).toBeGreaterThanOrEqual(1.5 - 1e-6);
     }
     expect(tile.gap, "placeAt promises nothing, so nothing is promised").toBeUndefined();
+  });
+});
+
+describe("the room that an entry asks for around its motifs is kept by the layers after it, by jsts", () => {
+  /** Heroes that ask for 9 mm on top of a gap of 1 mm, and leaves that ask for nothing. */
+  const first = (aloof = 9, seat: "anywhere" | "centres" = "anywhere") =>
+    toss({
+      gap: 1,
+      motifs: [
+        { motif: heroes, gap: aloof, scale: 0.6, seat, ...(seat === "anywhere" ? { count: 1 } : {}) },
+        { motif: leaves, ...(seat === "anywhere" ? { count: 3 } : {}) },
+      ],
+    });
+  const fillers = (room = 0) => toss({ gap: 1, motifs: [{ motif: dots, gap: room }] });
+  /** Least distance (mm) of the last layer from the heroes and from the leaves. */
+  const least = (tile: Tile, last = "2:", before = "1:"): readonly number[] => {
+    const outlines = tile.motifs.map((motif) => motif.outline);
+    const after = tile.placements.filter(({ id }) => id.startsWith(last));
+    const from = (kind: string): number => {
+      const stand = tile.placements.filter(({ id }) => id.startsWith(before + kind));
+      expect(stand.length * after.length).toBeGreaterThan(2);
+      const pairs = stand.flatMap((one) => after.map((other) => [one, other]));
+      return Math.min(
+        ...pairs.map((pair) => smallestClearance(pair, outlines, tile.arrangement, 14, () => true).distance),
+      );
+    };
+    return [from("1-"), from("2-")];
+  };
+  const isKept = ([hero, leaf]: readonly number[], room = 10): void => {
+    expect(hero).toBeGreaterThanOrEqual(room - 1e-6);
+    expect(hero).toBeLessThan(room + 1);
+    expect(leaf).toBeGreaterThanOrEqual(1 - 1e-6);
+    expect(leaf, "what asks for nothing gets the gap").toBeLessThan(2);
+  };
+
+  test.each(repeats.slice(1, 3))("%s", async (_, repeat) => {
+    isKept(least(await laid(repeat, layered({ layouts: [first(), fillers()] }))));
+  });
+
+  test("the judge would see it if it were not", async () => {
+    const [hero] = least(await laid(straight(size), layered({ layouts: [first(0), fillers()] })));
+    expect(hero).toBeLessThan(2);
+  });
+
+  test("of two that ask for room, the larger counts", async () => {
+    const [less] = least(await laid(straight(size), layered({ layouts: [first(9), fillers(3)] })));
+    expect(less).toBeGreaterThanOrEqual(10 - 1e-6);
+    expect(less).toBeLessThan(11);
+    const [more] = least(await laid(straight(size), layered({ layouts: [first(2), fillers(5)] })));
+    expect(more).toBeGreaterThanOrEqual(6 - 1e-6);
+    expect(more).toBeLessThan(7);
+  });
+
+  test("also when it is adjusted by hand, and when motifs of it are held", async () => {
+    const layout = first();
+    const changes = [
+      { do: "hold", id: "1-1", x: 20, y: 22, turn: 0.1 },
+      { do: "flip", id: "2-1" },
+      { do: "move", id: "2-2", dx: 1 },
+    ] as const;
+    const by = layered({ layouts: [adjusted({ layout, changes }), fillers()] });
+    isKept(least(await laid(straight(size), by)));
+    const around = adjusted({
+      layout: layered({ layouts: [layout, fillers()] }),
+      changes: [{ do: "hold", id: "1:1-1", x: 20, y: 22 }],
+    });
+    isKept(least(await laid(straight(size), around)));
+  });
+
+  test("also when it lies in layers within layers", async () => {
+    const within = layered({ layouts: [first(), toss({ gap: 4, count: 2, motifs: [{ motif: stars }] })] });
+    const tile = await laid(straight(size), layered({ layouts: [within, fillers()] }));
+    isKept(least(tile, "2:", "1:1:"));
+    expect(Object.keys(tile.placements[0]!), "and is no part of the tile").not.toContain("extra");
+  });
+
+  test("also when its motifs are seated", async () => {
+    const layout = layered({ layouts: [first(6, "centres"), fillers()] });
+    isKept(least(await laid(planeGroup({ group: "p4", width: 110 }), layout)), 7);
   });
 });
 
@@ -326,6 +406,9 @@ describe("layers are refused", () => {
       [7, "bad-placement", where],
       [[{ ...stone, motif: 3 }], "bad-placement", `${where}[0]`],
       [[stone, { ...stone, x: Number.NaN }], "bad-placement", `${where}[1]`],
+      [[{ ...stone, extra: -1 }], "bad-placement", `${where}[0]`],
+      [[{ ...stone, extra: "wide" }], "bad-placement", `${where}[0]`],
+      [[{ ...stone, extra: Number.POSITIVE_INFINITY }], "bad-placement", `${where}[0]`],
       [new Error("lost"), "piece-failed", where],
     ] as const) {
       const pattern = definePattern({

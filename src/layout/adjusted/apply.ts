@@ -1,7 +1,7 @@
 import { badInput, unknownName } from "../../errors/catalogue.ts";
 import { wrapTurns } from "../../seed/trigonometry.ts";
 import { mmToUm } from "../../units/length.ts";
-import type { LayoutTools, Placement } from "../layout.ts";
+import type { LaidPlacement, LayoutTools } from "../layout.ts";
 import type { Change } from "./changes.ts";
 import { at, type Plan } from "./plan.ts";
 import { drawingOf, standingOf } from "./standing.ts";
@@ -11,13 +11,13 @@ import { drawingOf, standingOf } from "./standing.ts";
  * @throws SprigwrightError `unknown-placement` with the nearest id, `id-taken` for an add
  */
 export function applyChanges(
-  placements: readonly Placement[],
+  placements: readonly LaidPlacement[],
   changes: readonly Change[],
   plan: Plan,
   tools: LayoutTools,
-): Placement[] {
+): LaidPlacement[] {
   const standing = new Map(plan.standing.map(({ placement }) => [placement.id, placement]));
-  const byId = new Map(placements.map((placement) => [placement.id, placement]));
+  const byId = new Map(placements.map((placement): [string, LaidPlacement] => [placement.id, placement]));
   changes.forEach((change, i) => {
     const { id } = change;
     const before = byId.get(id);
@@ -42,12 +42,12 @@ export function applyChanges(
 
 /** One placement after one change; undefined when it is gone. */
 function changed(
-  placement: Placement,
+  placement: LaidPlacement,
   change: Exclude<Change, { readonly do: "add" }>,
   tools: LayoutTools,
   i: number,
   plan: Plan,
-): Placement | undefined {
+): LaidPlacement | undefined {
   switch (change.do) {
     case "move":
       return { ...placement, x: placement.x + mmToUm(change.dx), y: placement.y + mmToUm(change.dy) };

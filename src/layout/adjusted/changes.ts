@@ -1,3 +1,4 @@
+import { badInput } from "../../errors/catalogue.ts";
 import type { MotifUse } from "../../motif/motif.ts";
 import { motif } from "../../motif/param.ts";
 import { optional } from "../../params/compound.ts";
@@ -10,6 +11,20 @@ type Flag = Param<boolean, boolean, true>;
 
 const id = (about: string): Id => text({ about, max: 60 });
 const named = id("The placement's id, as tile.placements lists it.");
+
+/** A place of a hold: who leaves it out mostly means "where it is now", which only a tile knows. */
+const heldAt = (param: LengthParam<false>): LengthParam<false> => ({
+  ...param,
+  read(value, where) {
+    if (value !== undefined) return param.read(value, where);
+    throw badInput(
+      "missing-option",
+      where,
+      "nothing was given",
+      "say where it stands, in mm, or let holdsOf(tile, ids) write the holds: it takes place, turn and size from a tile",
+    );
+  },
+});
 
 const stand: {
   /** From the unit's left edge to the motif's origin. */
@@ -120,6 +135,8 @@ const specs: {
     id: id('The id that it has, or would have: a toss calls the first motif of its second entry "2-1".'),
     motif: optional(motif({ about: "The motif that stands there, if not the layout's own." })),
     ...stand,
+    x: heldAt(stand.x),
+    y: heldAt(stand.y),
   },
 };
 

@@ -27,14 +27,18 @@ export function nearestCount(job: Job, area: number): number {
  * Whether so many of each band need more ground than there is, whatever their places: grown by half the gap, no two
  * overlap, and a shape of area A grown by r has an area of (√A + r √π)² or more (Brunn and Minkowski; from memory).
  */
-export function isHopeless(job: Job, gap: number, bands: ReadonlyMap<Band, number>): boolean {
+export const isHopeless = (job: Job, gap: number, bands: ReadonlyMap<Band, number>): boolean =>
+  leastGround(gap, bands) > groundOf(job);
+
+/** The least ground (µm²) that so many of each band can do with, gap and all: see {@link isHopeless}. */
+export function leastGround(gap: number, bands: ReadonlyMap<Band, number>): number {
   const rim = (gap / 2) * Math.sqrt(Math.PI);
   let sum = 0;
   for (const [{ bodies, low }, number] of bands) {
     const side = low * Math.sqrt(Math.min(...bodies.map(({ area }) => area))) + rim;
     sum += number * side * side;
   }
-  return sum > groundOf(job);
+  return sum;
 }
 
 function areaOf(job: Job, count: number): number {

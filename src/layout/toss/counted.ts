@@ -2,10 +2,12 @@ import { badInput } from "../../errors/catalogue.ts";
 import { isHopeless } from "./count-for.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
 import { packEvenly } from "./evenly.ts";
+import { isFarTooMany } from "./far-too-many.ts";
 import { filledStage } from "./filled.ts";
 import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
+import { sampledCount } from "./sampled-count.ts";
 import type { Stage } from "./stage.ts";
 import { strewnStage } from "./strewn.ts";
 import { widen } from "./widen.ts";
@@ -22,7 +24,8 @@ const EFFORTS: readonly Effort[] = [LIGHTLY, EVENLY, TIGHTLY];
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
   const stage = await countedStage(job, gap, count);
   if (stage) return stage;
-  const fit = (await packEvenly(job, gap)).board.pieces.size + job.fixed.length;
+  const fit =
+    (await sampledCount(job, gap)) ?? (await packEvenly(job, gap)).board.pieces.size + job.fixed.length;
   throw badInput(
     "count-too-large",
     "toss > count",
@@ -36,7 +39,7 @@ export async function countedStage(job: Job, gap: number, count: number): Promis
   const wanted = stillWanted(count, job.shares, countByEntry(job.fixed, job.shares.length));
   const more = count - job.fixed.length;
   const bands = bandQuotas(job.classes, wanted);
-  if (isHopeless(job, gap, bands)) return undefined;
+  if (isHopeless(job, gap, bands) || (await isFarTooMany(job, gap, bands))) return undefined;
   const attempt = async (wide: number, effort: Effort, done: number): Promise<Stage | undefined> => {
     const stage = await filledStage(job, { gap: wide, stream: "count", effort, bands, done });
     return stage.board.pieces.size === more ? stage : undefined;

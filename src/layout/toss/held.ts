@@ -15,9 +15,10 @@ export const fixedOf = (
 ): { readonly own: readonly Fixed[]; readonly others: readonly Standing[] } => {
   const own: Fixed[] = [];
   const others: Standing[] = [];
-  for (const { placement, motif } of held) {
+  for (const one of held) {
+    const { placement, motif } = one;
     const entry = entryOfId(placement.id, entries.length);
-    if (entry === undefined) others.push({ placement, motif });
+    if (entry === undefined) others.push(one);
     else own.push({ placement, motif, entry, extra: (entries[entry]!.gap ?? 0) * 1000 });
   }
   return { own, others };

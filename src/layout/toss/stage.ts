@@ -65,7 +65,7 @@ export function createStage(
   const zone = around(2 * reach + Math.max(cap, whole + extra));
   const bucket = Math.max(radius, 4 * least);
   const grid = gridOver(around(reach), cell);
-  const ground = terrain?.over(zone, grid, bucket);
+  const ground = terrain?.over(zone, grid, bucket, extra);
   const lower = [
     ...(ground?.standing ? [{ distances: ground.standing, more: 0 }] : []),
     // The field is read with the gap taken off, which the edge of the ground does not ask for.

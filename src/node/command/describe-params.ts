@@ -45,9 +45,9 @@ function rangeOf(param: JsonSchema): string {
   const unit = param["x-unit"] ? ` ${String(param["x-unit"])}${param["x-unit"] === "turn" ? "s" : ""}` : "";
   if (Array.isArray(names)) return names.join(" | ");
   if (Array.isArray(anyOf)) {
-    const first = anyOf[0] as JsonSchema;
-    const pair = (anyOf[1] as JsonSchema | undefined)?.["type"] === "array";
-    return `${rangeOf({ ...first, ...(unit ? { "x-unit": param["x-unit"] } : {}) })}${pair ? ", or [least, most]" : ""}`;
+    const [first, second] = anyOf as readonly JsonSchema[];
+    const range = rangeOf({ ...first, ...(unit ? { "x-unit": param["x-unit"] } : {}) });
+    return second?.["type"] === "array" ? `${range}, or ${listOf(second)}` : range;
   }
   if (type === "number" || type === "integer")
     return `${type === "integer" ? "whole number, " : ""}${String(minimum)} to ${String(maximum)}${unit}`;
@@ -58,4 +58,10 @@ function rangeOf(param: JsonSchema): string {
   if (param["x-piece"] === "motif") return "what a motif's factory gives, such as leaf({ length: 18 })";
   if (type === "array") return `list of ${String(minItems)} to ${String(maxItems)}`;
   return "";
+}
+
+/** What a list of numbers may be, beside a single value: a pair is a range. */
+function listOf({ items, minItems, maxItems }: JsonSchema): string {
+  if (minItems === 2 && maxItems === 2) return "[least, most]";
+  return `a list of ${String(minItems)} to ${String(maxItems)}, each ${rangeOf(items as JsonSchema)}`;
 }

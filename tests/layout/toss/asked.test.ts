@@ -2,10 +2,13 @@ import { describe, expect, test } from "vitest";
 import { areaOf } from "../../../src/geometry/path.ts";
 import {
   buildTile,
+  defineMotif,
   definePattern,
   dot,
   leaf,
   mirror,
+  pen,
+  placeAt,
   planeGroup,
   type RepeatUse,
   star,
@@ -68,11 +71,26 @@ describe("counts of each motif", () => {
   });
 });
 
+const paperBoat = defineMotif({
+  name: "harbour/paper-boat",
+  about: "A boat folded from paper.",
+  params: {},
+  parts: ["boat"],
+  draw: () => ({ boat: pen().moveTo(-6, 0).lineTo(6, 0).lineTo(0, 5).path() }),
+});
+
 describe("what contradicts itself is refused", () => {
   test.each([
     [{ count: 9, coverage: 0.2 }, "asked-twice", "count and coverage both say how many motifs"],
     [{ count: 9, motifs: counted(1, 2, 3) }, "asked-twice", "count and motifs[] > count both say"],
     [{ coverage: 0.2, motifs: counted(1, 2, 3) }, "asked-twice", "coverage and motifs[] > count both say"],
+    [{ density: "packed", count: 9 }, "asked-twice", "density and count both say how many motifs"],
+    [{ density: "airy", coverage: 0.2 }, "asked-twice", "leave out density, or coverage"],
+    [
+      { density: "packed", motifs: counted(1, 2, 3) },
+      "asked-twice",
+      "density and motifs[] > count both say how many motifs",
+    ],
     [{ motifs: counted(1, undefined, 3) }, "missing-option", "motifs[1] > count"],
     [{ count: 3, motifs: counted(1, undefined, 3) }, "asked-twice", "leave out count, or motifs[] > count"],
     [{ edge: 2 }, "edge-of-nothing", "no area whose edge motifs could keep away from"],
@@ -81,6 +99,26 @@ describe("what contradicts itself is refused", () => {
     expect(error.code).toBe(code);
     expect(error.message).toContain(message);
     expect(error.message).toContain("toss");
+  });
+
+  test("but a density that is the default goes with a count, since a recipe holds it too", async () => {
+    expect((await built({ density: "even", count: 3 }, small)).placements).toHaveLength(3);
+  });
+
+  test("a motif where an entry is wanted, with how to write it", () => {
+    for (const [given, fix] of [
+      [dot(), "write { motif: dot(…) }"],
+      [paperBoat(), "write { motif: paperBoat(…) }"],
+      [JSON.parse(JSON.stringify(dot())), "write { motif: dot(…) }"],
+    ] as const) {
+      const error = refusal(() => toss({ motifs: [motifs[0], given] } as never));
+      expect(error).toMatchObject({ code: "wrong-type", where: "toss > motifs[1]" });
+      expect(error.what).toContain("is a motif, where an object that has one is wanted");
+      expect(error.fix).toBe(fix);
+    }
+    expect(refusal(() => placeAt({ places: [dot()] } as never)).fix).toBe(
+      "write { motif: dot(…), x: …, y: … }",
+    );
   });
 
   test.each([

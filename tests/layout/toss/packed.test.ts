@@ -78,7 +78,11 @@ const built = (layout: LayoutUse, repeat: RepeatUse = straight({ width: 40, heig
       colorways: { one: { ground: "#fff", blade: "#363", star: "#c33" } } as never,
     }),
   );
-const packed = (given: object = {}) => toss({ gap: 2, density: "packed", motifs, ...given } as never);
+/** Packed, unless it is told otherwise how full it gets. */
+const packed = (given: object = {}) => {
+  const told = "count" in given || "coverage" in given;
+  return toss({ gap: 2, ...(told ? {} : { density: "packed" }), motifs, ...given } as never);
+};
 const outlinesOf = (tile: Tile): Path[] => tile.motifs.map(({ outline }) => outline);
 const clearanceOf = (tile: Tile): number =>
   smallestClearance(tile.placements, outlinesOf(tile), tile.arrangement, 3).distance;

@@ -308,6 +308,12 @@ describe("sprigwright describe", () => {
       for (const word of ["gap", "density", "airy | even | packed", 'default "even"', "must be given"])
         expect(host.said()).toContain(word);
     }
+    const toss = listener({ columns: 200 });
+    await run(["describe", "toss"], toss);
+    expect(toss.said()).toContain(
+      'direction  one-way | two-way | four-way | tossed, or a list of 1 to 360, each -1 to 1 turns; default "tossed"',
+    );
+    expect(toss.said()).toContain("scale  0.05 to 20, or [least, most]; default 1");
     const scheme = listener();
     await run(["describe", "dusk"], scheme);
     expect(scheme.said()).toContain("of  a palette: { name, inks }; may be left out");
