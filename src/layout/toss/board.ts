@@ -37,6 +37,9 @@ export interface Copy {
   readonly cx: number;
   readonly cy: number;
   readonly r: number;
+  /** Middle of its ink. */
+  readonly mx: number;
+  readonly my: number;
   /** The last search that met it. */
   seen: number;
 }
@@ -140,13 +143,15 @@ export function createBoard(
       const copies: Copy[] = [];
       const piece: Piece = { ...pose, serial: serial++, copies };
       const own = copyOutline(outline);
-      const { circle } = pose.body;
+      const { circle, middle } = pose.body;
       images.operations.forEach((operation, index) => {
         const shown = index === 0 ? own : transformOutline(own, operation);
         const matrix = index === 0 ? pose.matrix : compose(pose.matrix, operation);
         const [a, b, c, d, e, f] = matrix;
         const cx = a * circle.x + c * circle.y + e;
         const cy = b * circle.x + d * circle.y + f;
+        const mx = a * middle[0] + c * middle[1] + e;
+        const my = b * middle[0] + d * middle[1] + f;
         images.between(shown.box, zone, 0, (dx, dy) => {
           copies.push({
             piece,
@@ -157,6 +162,8 @@ export function createBoard(
             cx: cx + dx,
             cy: cy + dy,
             r: circle.r * pose.scale,
+            mx: mx + dx,
+            my: my + dy,
             seen: 0,
           });
         });

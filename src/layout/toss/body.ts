@@ -1,6 +1,7 @@
 import { badShape } from "../../errors/catalogue.ts";
 import { closeHollows } from "../../geometry/close-hollows.ts";
 import type { Ring } from "../../geometry/flatten.ts";
+import { middleOf } from "../../geometry/middle.ts";
 import { blankOutline, type Outline, outlineOfRings, silhouetteOf } from "../../geometry/outline.ts";
 import { areaOf } from "../../geometry/path.ts";
 import { type Circle, enclosingCircle } from "../../geometry/reach.ts";
@@ -40,6 +41,8 @@ export interface Body {
   /** Area of its ink (µm²): what is knocked out of it does not count. */
   readonly area: number;
   readonly circle: Circle;
+  /** Middle of its ink: what the eye takes for its place. */
+  readonly middle: readonly [x: number, y: number];
   /** Discs inside, see {@link spotsOf}. */
   readonly spots: Float64Array;
   /** How far any part lies from the centre of the first disc. */
@@ -81,6 +84,7 @@ function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number, hollows: num
     scratch: blankOutline(outline),
     area: areaOf(drawn.motif.outline),
     circle,
+    middle: middleOf(drawn.motif.outline),
     spots,
     reach,
     grid: textureOf(closed(silhouetteOf(drawn.motif.outline, circle.r / 1000)), circle, GRID, GRID_REACH),

@@ -1,6 +1,7 @@
 import { badInput } from "../../errors/catalogue.ts";
 import { isHopeless } from "./count-for.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
+import { evenOut } from "./even-out.ts";
 import { packEvenly } from "./evenly.ts";
 import { isFarTooMany } from "./far-too-many.ts";
 import { filledStage } from "./filled.ts";
@@ -45,7 +46,10 @@ export async function countedStage(job: Job, gap: number, count: number): Promis
     return stage.board.pieces.size === more ? stage : undefined;
   };
   const strewn = await strewnStage(job, gap, bands, () => job.step(0.4));
-  if (strewn) return strewn;
+  if (strewn) {
+    await evenOut(strewn.stage, job, gap, strewn.reached, () => job.step(0.8));
+    return strewn.stage;
+  }
   let best: Stage | undefined;
   for (const effort of EFFORTS) best ??= await attempt(gap, effort, 0.1);
   if (!best) return undefined;

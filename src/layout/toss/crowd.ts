@@ -26,6 +26,8 @@ export interface Crowd {
   readonly spin: Float64Array;
   /** Linear part of each pose, four numbers a body. */
   readonly linear: Float64Array;
+  /** 0 for a body that stands where it was set down, 1 for one that was moved or is new. */
+  readonly moved: Uint8Array;
 }
 
 const TAU = 2 * Math.PI;
@@ -44,6 +46,7 @@ export function createCrowd(movers: readonly Mover[], turning: boolean): Crowd {
     lightness: array(),
     spin: array(),
     linear: new Float64Array(4 * movers.length),
+    moved: new Uint8Array(movers.length),
   };
   movers.forEach((mover, i) => {
     const { circle } = mover.body;
@@ -62,6 +65,7 @@ export function createCrowd(movers: readonly Mover[], turning: boolean): Crowd {
     crowd.lightness[i] = 1 / (r * r);
     crowd.spin[i] = turning ? 1 / (INERTIA * r * r * r * r) : 0;
   });
+  crowd.moved.fill(1);
   return crowd;
 }
 
@@ -72,10 +76,13 @@ export function without(crowd: Crowd, out: ReadonlySet<number>): Crowd {
     const [, , , , x, y] = poseOf(crowd, i);
     return { ...mover, x, y, turn: crowd.turn[i]! };
   });
-  return createCrowd(
-    movers.filter((_, i) => !out.has(i)),
+  const staying = [...movers.keys()].filter((i) => !out.has(i));
+  const left = createCrowd(
+    staying.map((i) => movers[i]!),
     turning,
   );
+  left.moved.set(staying.map((i) => crowd.moved[i]!));
+  return left;
 }
 
 const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
@@ -115,6 +122,7 @@ export function push(
   const way = impulse * crowd.lightness[i]!;
   crowd.x[i]! += way * nx;
   crowd.y[i]! += way * ny;
+  crowd.moved[i] = 1;
   if (crowd.spin[i]! > 0) {
     crowd.turn[i]! += (impulse * crowd.spin[i]! * torque) / TAU;
     turnTo(crowd, i);
@@ -131,6 +139,13 @@ export function turnTo({ movers, turn, linear }: Crowd, i: number): void {
   linear[4 * i + 1] = flip ? -sin : sin;
   linear[4 * i + 2] = -sin;
   linear[4 * i + 3] = cos;
+}
+
+/** Where the middle of a body's ink lies from its centre (µm). */
+export function swayOf({ movers, linear }: Crowd, i: number): readonly [x: number, y: number] {
+  const { circle, middle } = movers[i]!.body;
+  const [x, y] = [middle[0] - circle.x, middle[1] - circle.y];
+  return [linear[4 * i]! * x + linear[4 * i + 2]! * y, linear[4 * i + 1]! * x + linear[4 * i + 3]! * y];
 }
 
 /** Where a body's origin has come to, unrounded, and its pose as a matrix. */

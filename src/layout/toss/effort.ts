@@ -1,5 +1,9 @@
+import type { Freeing } from "./settle.ts";
+
 /** How hard motifs are pressed in where no place is free. */
 export interface Pressing {
+  /** How one batch is pushed free. */
+  readonly freeing: Freeing;
   /** Rounds of pushing for one batch. */
   readonly sweeps: number;
   /** Fruitless batches of one before it is given up. */
@@ -25,14 +29,14 @@ export const LIGHTLY: Effort = { tries: 48, rounds: [1, 0.7, 0.4], pressing: und
 
 /** Fills, and presses a few more in where the ground is wide. */
 export const EVENLY: Effort = {
-  tries: 24,
+  tries: 32,
   rounds: [1, 0.7],
-  pressing: { sweeps: 50, patience: 3, batch: 1, more: 0.1, rest: 0.45 },
+  pressing: { freeing: { kept: true }, sweeps: 50, patience: 3, batch: 1, more: 0.06, rest: 0.5 },
 };
 
 /** Fills, and presses in what will go: not too many large ones, or there is nothing left that small ones could fill. */
 export const TIGHTLY: Effort = {
   tries: 96,
   rounds: [1, 0.7, 0.4],
-  pressing: { sweeps: 250, patience: 20, batch: 0.2, more: 0.08, rest: 2 },
+  pressing: { freeing: {}, sweeps: 250, patience: 20, batch: 0.2, more: 0.08, rest: 2 },
 };

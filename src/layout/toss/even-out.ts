@@ -11,8 +11,9 @@ const WIDER: readonly number[] = [
 /** Motifs times turns at most, and the fewest turns: what many gain by it shows less. */
 const WORK = 1200;
 const FEWEST = 2;
-/** Rounds of pushing towards it, and apart again. */
-const TOWARDS = 100;
+/** Rounds of drifting and pushing towards it, and of pushing apart again. */
+const DRIFT = 40;
+const TOWARDS = 60;
 const APART = 150;
 
 /**
@@ -36,7 +37,7 @@ export async function evenOut(
     await breathe();
     const before = inOrder(stage);
     const crowd = crowdOf(job, before, []);
-    await freed(stage, job, crowd, Math.round(reached * wider), TOWARDS, breathe);
+    await freed(stage, job, crowd, Math.round(reached * wider), TOWARDS, breathe, { drift: DRIFT });
     if ((await freed(stage, job, crowd, stage.gap, APART, breathe)) || !settle(stage, job, crowd, before))
       continue;
     await widen(stage, job, gap, breathe);

@@ -1,80 +1,114 @@
 import { transformOutline } from "../../geometry/outline.ts";
-import type { Pressing } from "./effort.ts";
+import { TIGHTLY } from "./effort.ts";
 import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { type Band, bandQuotas } from "./plan.ts";
 import { pressIn } from "./press.ts";
-import { inOrder } from "./settle.ts";
+import { crowdOf, freed, inOrder, settle } from "./settle.ts";
 import { exchange, type Stage } from "./stage.ts";
 
-/** First addition, and the least before it is left at that, as shares of the number that stands. */
+/** Largest addition, as a share of the number that stands and in motifs, and the least before it is left at that. */
 const MORE = 0.2;
+const AT_ONCE = 12;
 const LEAST = 0.02;
-/** How many least additions may fail: one for so much patience. */
-const MISSES = 5;
-
-/** Rounds times motifs at most, and the fewest rounds: among many, what the last rounds add shows less. */
-const WORK = 3000;
-const FEWEST = 2;
+/** Fruitless tries of one motif before an addition is given up: for each that is added, and the fewest. */
+const PATIENCE = 0.5;
+const PATIENT = 4;
+/** Rounds in which those of a kind drift apart, before an addition is pushed free. */
+const DRIFT = 30;
+/** Rounds times motifs at most, for each miss, and the fewest rounds: among many, what the last rounds add shows less. */
+const WORK = 300;
+const FEWEST = 4;
 
 /**
  * Presses more and more motifs into a stage whose shares hold, in the same proportion: large ones first, into the widest
- * places, as many as go.
+ * places, as many as go, until `misses` of the least additions have failed. `breathe` is told how much of it is done, 0 to 1.
  */
 export async function pressInProportion(
   stage: Stage,
   job: Job,
-  pressing: Pressing,
-  breathe: () => Promise<void>,
+  misses: number,
+  breathe: (done: number) => Promise<void>,
 ): Promise<void> {
-  const already = countByEntry(job.fixed, job.shares.length);
   let total = stage.used.reduce((sum, used) => sum + used, 0);
   let least = Infinity; // number that did not go
-  let misses = 0;
-  const rounds = Math.max(FEWEST, Math.floor(WORK / total));
-  for (let round = 0; round < rounds && misses < Math.max(1, pressing.patience / MISSES); round++) {
-    const more = Math.max(1, Math.floor(Math.min(MORE * total, (least - total) / 2)));
-    const wanted = stillWanted(total + more, job.shares, already);
-    if (await pressAll(stage, job, wanted, already, pressing, `round-${round}`, breathe)) total += more;
-    else {
-      least = total + more;
-      if (more <= Math.max(1, LEAST * total)) misses++;
-    }
+  let left = misses;
+  const rounds = Math.max(FEWEST, Math.floor((WORK * misses) / total));
+  for (let round = 0; round < rounds && left > 0; round++) {
+    const done = Math.max(round / rounds, 1 - left / misses);
+    const more = Math.max(1, Math.floor(Math.min(MORE * total, AT_ONCE, (least - total) / 2)));
+    const aim = total + more;
+    total = await pressSome(stage, job, total, aim, `round-${round}`, () => breathe(done));
+    if (total === aim) continue;
+    least = aim;
+    if (more > Math.max(1, LEAST * total)) continue;
+    left--;
+    await stir(stage, job, () => breathe(done));
   }
 }
 
-/** Presses in what is still wanted of each entry, from large to small; if that does not go, nothing changes. */
-async function pressAll(
+/**
+ * Presses motifs in, from large to small, up to `aim` in all, or as many as go with the shares kept. Returns how many stand
+ * then; where no more than `total` go, nothing changes.
+ */
+async function pressSome(
   stage: Stage,
   job: Job,
-  wanted: readonly number[],
-  already: readonly number[],
-  pressing: Pressing,
+  total: number,
+  aim: number,
   stream: string,
   breathe: () => Promise<void>,
-): Promise<boolean> {
+): Promise<number> {
+  const already = countByEntry(job.fixed, job.shares.length);
   const before = inOrder(stage);
-  const quotas = bandQuotas(job.classes, wanted);
-  const missing = (entry: number): number =>
-    Math.max(0, wanted[entry]! + already[entry]! - stage.used[entry]!);
+  let goal = aim;
+  const wanted = (): number[] =>
+    stillWanted(goal, job.shares, already).map((number, entry) => number + already[entry]!);
+  const missing = (entry: number): number => Math.max(0, wanted()[entry]! - stage.used[entry]!);
   for (const [index, sizeClass] of job.classes.entries()) {
     const later = job.classes.slice(index + 1).flat();
+    const isLast = ({ entry }: Band): boolean => !later.some((other) => other.entry === entry);
+    const quotas = bandQuotas(job.classes, stillWanted(goal, job.shares, already));
     const room = (band: Band): number =>
-      later.some(({ entry }) => entry === band.entry)
-        ? Math.min(missing(band.entry), Math.max(0, quotas.get(band)! - stage.placed.get(band)!))
-        : missing(band.entry);
+      isLast(band)
+        ? missing(band.entry)
+        : Math.min(missing(band.entry), Math.max(0, quotas.get(band)! - stage.placed.get(band)!));
     const owed = sizeClass.reduce((sum, band) => sum + room(band), 0);
-    if (owed === 0) continue;
-    const random = job.random.fork(`${stream}-${index}`);
-    const patience = Math.ceil(pressing.patience / MISSES);
-    await pressIn(stage, job, sizeClass, owed, { ...pressing, patience, batch: 1 }, random, room, breathe);
-    // One that no later class can make up for: the rest need not be tried.
-    if (sizeClass.some(({ entry }) => missing(entry) > 0 && !later.some((other) => other.entry === entry)))
-      break;
+    if (owed > 0) {
+      const patience = Math.max(PATIENT, Math.ceil(PATIENCE * owed));
+      const pressing = { ...TIGHTLY.pressing!, freeing: { drift: DRIFT }, patience, batch: 1 };
+      const random = job.random.fork(`${stream}-${index}`);
+      await pressIn(stage, job, sizeClass, owed, pressing, random, room, breathe);
+    }
+    // What no later class can make up for lowers the goal of all.
+    while (goal > total && sizeClass.some((band) => isLast(band) && missing(band.entry) > 0)) goal--;
+    if (goal === total) break;
   }
-  if (job.shares.every((_, entry) => missing(entry) === 0)) return true;
+  if (goal > total && takeBack(stage, wanted())) return goal;
   exchange(stage, inOrder(stage), before, (pose) =>
     transformOutline(pose.body.outline, pose.matrix, pose.body.scratch),
   );
-  return false;
+  return total;
+}
+
+/** Takes out what is more than wanted of each entry, the last first; returns whether that went. */
+export function takeBack(stage: Stage, wanted: readonly number[]): boolean {
+  const surplus = stage.used.map((used, entry) => used - wanted[entry]!);
+  const gone = inOrder(stage)
+    .reverse()
+    .filter(({ body }) => surplus[body.entry]!-- > 0);
+  return exchange(stage, gone, [], () => undefined);
+}
+
+/** How much wider than the gap is that motifs are pushed towards to move them, and for how many rounds; then apart again. */
+const WIDER = 1.5;
+const TOWARDS = 40;
+const APART = 150;
+
+/** Moves all a little, from where it is narrow to where it is wide: what did not go may go then. */
+async function stir(stage: Stage, job: Job, breathe: () => Promise<void>): Promise<void> {
+  const pieces = inOrder(stage);
+  const crowd = crowdOf(job, pieces, []);
+  await freed(stage, job, crowd, Math.round(stage.gap * WIDER), TOWARDS, breathe, { drift: DRIFT });
+  if (!(await freed(stage, job, crowd, stage.gap, APART, breathe))) settle(stage, job, crowd, pieces);
 }

@@ -1,20 +1,24 @@
-/** Has a centre (µm). */
-interface Centred {
-  readonly cx: number;
-  readonly cy: number;
+/** Has a middle (µm). */
+interface Placed {
+  readonly mx: number;
+  readonly my: number;
 }
 
 /** Finds the copies of one entry near a place. */
 export interface KinIndex<C> {
   readonly add: (entry: number, copy: C) => void;
   readonly remove: (entry: number, copy: C) => void;
-  /** Calls `visit` with every copy of an entry whose centre is within `reach` of (x, y), and some others; true ends it. */
+  /** Calls `visit` with every copy of an entry whose middle is within `reach` of (x, y), and some others; true ends it. */
   readonly near: (entry: number, x: number, y: number, reach: number, visit: (copy: C) => boolean) => boolean;
 }
 
-/** An empty index over a zone (minX, minY, maxX, maxY in µm), with buckets of `bucket` µm. */
-export function createKinIndex<C extends Centred>(zone: Float64Array, bucket: number): KinIndex<C> {
+/** Most buckets along a side: more than there are motifs of an entry would only cost memory. */
+const SIDE = 64;
+
+/** An empty index over a zone (minX, minY, maxX, maxY in µm), with buckets of `least` µm, or larger on a wide zone. */
+export function createKinIndex<C extends Placed>(zone: Float64Array, least: number): KinIndex<C> {
   const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
+  const bucket = Math.max(least, (right - left) / SIDE, (bottom - top) / SIDE);
   const columns = Math.max(1, Math.ceil((right - left) / bucket));
   const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
   const lists: C[][] = [];
@@ -29,16 +33,16 @@ export function createKinIndex<C extends Centred>(zone: Float64Array, bucket: nu
   return {
     add(entry, copy) {
       lists[entry] ??= [];
-      grids[entry] ??= [];
+      grids[entry] ??= new Array<C[] | undefined>(columns * rows).fill(undefined);
       lists[entry].push(copy);
-      const at = row(copy.cy) * columns + column(copy.cx);
+      const at = row(copy.my) * columns + column(copy.mx);
       const cell = grids[entry][at];
       if (cell) cell.push(copy);
       else grids[entry][at] = [copy];
     },
     remove(entry, copy) {
       drop(lists[entry]!, copy);
-      drop(grids[entry]![row(copy.cy) * columns + column(copy.cx)]!, copy);
+      drop(grids[entry]![row(copy.my) * columns + column(copy.mx)]!, copy);
     },
     near(entry, x, y, reach, visit) {
       const list = lists[entry];

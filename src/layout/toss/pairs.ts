@@ -66,3 +66,26 @@ export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
   });
   return pairs;
 }
+
+/** Every pair of one entry, own copies by operations too, whose middles may come within `apart` of their entry (µm), each once. */
+export function kinPairsOf(images: Images, crowd: Crowd, apart: readonly number[]): Pairs {
+  const pairs: Pairs = { first: [], second: [], operation: [], dx: [], dy: [] };
+  const { x, y, radius, movers } = crowd;
+  const kin = apart.map((_, entry) => [...movers.keys()].filter((i) => movers[i]!.body.entry === entry));
+  for (const [entry, list] of kin.entries())
+    for (const [k, i] of list.entries())
+      for (const j of list.slice(k))
+        images.operations.forEach(([a, b, c, d, e, f], operation) => {
+          if (i === j && operation === 0) return; // translations move with it
+          const [jx, jy] = [a * x[j]! + c * y[j]! + e, b * x[j]! + d * y[j]! + f];
+          const reach = apart[entry]! + radius[i]! + radius[j]!;
+          images.between([jx, jy, jx, jy], [x[i]!, y[i]!, x[i]!, y[i]!], reach, (dx, dy) => {
+            pairs.first.push(i);
+            pairs.second.push(j);
+            pairs.operation.push(operation);
+            pairs.dx.push(dx);
+            pairs.dy.push(dy);
+          });
+        });
+  return pairs;
+}

@@ -40,8 +40,9 @@ export function polish(images: Images, crowd: Crowd, turns: Turns, gap: number):
   const largest = crowd.radius.reduce((most, r) => Math.max(most, r), 0);
   const reach = gap + extra + SKIN * largest;
   const pairs = pairsOf(images, crowd, reach);
-  const clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last found clear
-  const last = new Float64Array(movers.length); // when each body moved last
+  const clear = new Float64Array(pairs.first.length); // when each pair was last found clear
+  // When each body moved last: those that stand as they were set down are clear of each other.
+  const last = Float64Array.from(crowd.moved, (moved) => moved - 0.5);
   let time = 0;
   let crossings = 0;
   for (let round = 0; round < ROUNDS; round++) {

@@ -40,7 +40,7 @@ export async function pressIn(
       spurned,
     );
     if (newcomers.length === 0) return;
-    const came = await pressBatch(stage, job, newcomers, pressing.sweeps, breathe);
+    const came = await pressBatch(stage, job, newcomers, pressing, breathe);
     placed += came;
     if (came === newcomers.length) misses = Math.max(0, misses - 1);
     else if (batch === 1) {
@@ -60,14 +60,14 @@ async function pressBatch(
   stage: Stage,
   job: Job,
   newcomers: readonly Newcomer[],
-  sweeps: number,
+  { freeing, sweeps }: Pressing,
   breathe: () => Promise<void>,
 ): Promise<number> {
   const pieces = inOrder(stage);
   let crowd = crowdOf(job, pieces, newcomers);
   for (let round = 0; round < ROUNDS; round++) {
     await breathe();
-    const left = await freed(stage, job, crowd, stage.gap, sweeps, breathe);
+    const left = await freed(stage, job, crowd, stage.gap, sweeps, breathe, freeing);
     const staying = crowd.movers.length - pieces.length;
     if (!left) return settle(stage, job, crowd, pieces) ? staying : 0;
     const out = troublemakers(stage, crowd, left, pieces.length);

@@ -2,9 +2,17 @@ import type { Images } from "../../geometry/images.ts";
 import type { Matrix } from "../../geometry/matrix.ts";
 import type { Body } from "./body.ts";
 import { addContacts, addGroundContacts, type Contact, clearContact, createContact } from "./contact.ts";
-import { type Crowd, placeOf, push } from "./crowd.ts";
+import { type Crowd, placeOf, push, swayOf } from "./crowd.ts";
 import type { Grid } from "./distance-map.ts";
-import { pairsOf } from "./pairs.ts";
+import { kinPairsOf, pairsOf } from "./pairs.ts";
+
+/** How those of one kind drift apart while all are pushed. */
+export interface Drift {
+  /** How far the middles of their ink are to lie from each other (µm): by entry. */
+  readonly apart: readonly number[];
+  /** Rounds over all pairs in which they do, before the rounds in which all are freed. */
+  readonly sweeps: number;
+}
 
 /** How a crowd is pushed apart. */
 export interface Relaxing {
@@ -14,6 +22,10 @@ export interface Relaxing {
   readonly sweeps: number;
   /** Least distance of centres of two of one entry, as a share of the larger radius: by entry. */
   readonly nests: readonly number[];
+  /** How those of one kind drift apart meanwhile, if they do. */
+  readonly drift: Drift | undefined;
+  /** Whether bodies that have not moved keep the gap from each other already, and are left so. */
+  readonly kept: boolean;
   /** Kept on top of the gap, and overlaps that count as none: shares of the larger radius of the two. */
   readonly margin: number;
   readonly close: number;
@@ -33,6 +45,8 @@ const STALLED = 0.8;
 const SKIN = 0.4;
 /** Bodies are in each other when their widest discs overlap by more than this share of the narrower one's radius. */
 const WITHIN = 0.5;
+/** How fast those of a kind drift apart: share of the way in one sweep. */
+const PULL = 0.12;
 /** Pairs looked at between two breaths. */
 const BREATH = 20_000;
 
@@ -45,11 +59,13 @@ const BREATH = 20_000;
  */
 export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promise<Float64Array> {
   const { movers, x, y, radius, lightness, spin } = crowd;
-  const { gap, margin, close, nests, room, grid, breathe } = ways;
+  const { gap, margin, close, nests, room, grid, breathe, drift } = ways;
+  const drifting = drift?.sweeps ?? 0;
   const count = movers.length;
   const left = new Float64Array(count);
   const moved = new Float64Array(count); // since the pairs were listed
-  const last = new Float64Array(count); // when each moved last
+  // When each moved last: none of those that keep the gap already has to be looked at.
+  const last = Float64Array.from(crowd.moved, (moved) => (ways.kept ? moved - 1.5 : -0.5));
   const grounded = new Float64Array(count).fill(-1); // when each was last held against the ground
   const smallest = radius.reduce((least, r) => Math.min(least, r), Infinity);
   const largest = radius.reduce((most, r) => Math.max(most, r), 0);
@@ -58,6 +74,7 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
   const list = (): ReturnType<typeof pairsOf> =>
     pairsOf(images, crowd, gap + margin * largest + extra + skin);
   let pairs = list();
+  let kin = drift && kinPairsOf(images, crowd, drift.apart);
   let clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last looked at
   const one = new Float64Array(6);
   const two = new Float64Array(6);
@@ -146,10 +163,37 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
     note(i, push(crowd, i, far / (lightness[i]! + spin[i]! * torque * torque), nx, ny, torque));
   };
 
-  for (let sweep = 0; sweep < ways.sweeps; sweep++) {
+  /** Moves two of a kind a little from each other, if their middles are too near. */
+  const part = (i: number, j: number, operation: Matrix, dx: number, dy: number, apart: number): void => {
+    const [oa, ob, oc, od, oe, of] = operation;
+    const [ix, iy] = swayOf(crowd, i);
+    const [jx, jy] = swayOf(crowd, j);
+    const [mx, my] = [x[j]! + jx, y[j]! + jy];
+    const ox = oa * mx + oc * my + oe + dx - x[i]! - ix;
+    const oy = ob * mx + od * my + of + dy - y[i]! - iy;
+    const far = Math.sqrt(ox * ox + oy * oy);
+    if (far >= apart || far === 0) return;
+    const way = Math.min(PULL * (apart - far), STRIDE * Math.min(radius[i]!, radius[j]!));
+    const impulse = way / (lightness[i]! + lightness[j]!);
+    const [nx, ny] = [ox / far, oy / far];
+    note(i, push(crowd, i, impulse, -nx, -ny, 0));
+    note(j, push(crowd, j, impulse, oa * nx + ob * ny, oc * nx + od * ny, 0));
+  };
+
+  for (let sweep = 0; sweep < drifting + ways.sweeps; sweep++) {
     worst = 0;
     farthest = 0;
     left.fill(0);
+    if (drift && kin && sweep < drifting)
+      for (const [k, i] of kin.first.entries())
+        part(
+          i,
+          kin.second[k]!,
+          images.operations[kin.operation[k]!]!,
+          kin.dx[k]!,
+          kin.dy[k]!,
+          drift.apart[movers[i]!.body.entry]!,
+        );
     for (let k = 0; k < clear.length; k++) {
       const i = pairs.first[k]!;
       const j = pairs.second[k]!;
@@ -167,13 +211,15 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
         grounded[i] = ++time;
         meetGround(i, room);
       }
-    if (worst === 0) break;
-    if (sweep % PATIENCE === PATIENCE - 1) {
+    if (sweep < drifting) before = Infinity;
+    else if (worst === 0) break;
+    if (sweep >= drifting && (sweep - drifting) % PATIENCE === PATIENCE - 1) {
       if (worst > STALLED * before) break;
       before = worst;
     }
     if (2 * farthest > skin) {
       pairs = list();
+      if (drift && sweep < drifting) kin = kinPairsOf(images, crowd, drift.apart);
       clear = new Float64Array(pairs.first.length).fill(-1);
       moved.fill(0);
     }

@@ -3,6 +3,7 @@ import type { Piece, Pose } from "./board.ts";
 import { type Crowd, createCrowd, type Mover, poseOf } from "./crowd.ts";
 import { broughtHome } from "./home.ts";
 import type { Job } from "./job.ts";
+import { driftOf } from "./kin.ts";
 import type { Band } from "./plan.ts";
 import { polish } from "./polish.ts";
 import { relax } from "./relax.ts";
@@ -24,8 +25,11 @@ export interface Newcomer extends Mover {
 export const inOrder = (stage: Stage): Piece[] => [...stage.board.pieces].sort((a, b) => a.serial - b.serial);
 
 /** Pieces that stand, and newcomers after them, ready to be pushed. */
-export const crowdOf = (job: Job, pieces: readonly Piece[], newcomers: readonly Newcomer[]): Crowd =>
-  createCrowd([...pieces.map((piece) => moverOf(job, piece)), ...newcomers], job.turns.free);
+export function crowdOf(job: Job, pieces: readonly Piece[], newcomers: readonly Newcomer[]): Crowd {
+  const crowd = createCrowd([...pieces.map((piece) => moverOf(job, piece)), ...newcomers], job.turns.free);
+  crowd.moved.fill(0, 0, pieces.length);
+  return crowd;
+}
 
 const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newcomer => ({
   body,
@@ -37,6 +41,14 @@ const moverOf = (job: Job, { body, band, scale, flip, x, y, turn }: Piece): Newc
   turn: job.turns.turn[turn]!,
 });
 
+/** How a crowd is freed. */
+export interface Freeing {
+  /** Rounds in which those of a kind drift apart before. */
+  readonly drift?: number;
+  /** Whether those that keep the gap are let be until they are pushed: it is quicker, but less comes free. */
+  readonly kept?: boolean;
+}
+
 /** Pushes a crowd `gap` µm apart; undefined when that went, else what each body still overlaps. */
 export async function freed(
   stage: Stage,
@@ -45,11 +57,14 @@ export async function freed(
   gap: number,
   sweeps: number,
   breathe: () => Promise<void>,
+  { drift = 0, kept = false }: Freeing = {},
 ): Promise<Float64Array | undefined> {
   const left = await relax(stage.images, crowd, {
     gap,
     sweeps,
     nests: job.nests,
+    drift: drift > 0 ? { apart: driftOf(stage, job.spreads, crowd), sweeps: drift } : undefined,
+    kept,
     margin: MARGIN,
     close: CLOSE,
     grid: stage.field,

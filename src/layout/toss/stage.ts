@@ -26,6 +26,8 @@ export interface Stage {
   readonly gap: number;
   /** Largest radius of any piece (µm). */
   readonly radius: number;
+  /** How far the middle of any piece's ink may lie from its centre (µm). */
+  readonly sway: number;
   /** Pieces of each entry. */
   readonly used: number[];
   /** Pieces of each band. */
@@ -45,11 +47,14 @@ export function createStage(
   gap: number,
   terrain?: Terrain,
 ): Stage {
-  let [reach, radius, least, widest, extra] = [0, 0, Infinity, 0, 0];
+  let [reach, radius, sway, least, widest, extra] = [0, 0, 0, Infinity, 0, 0];
   for (const band of classes.flat())
     for (const body of band.bodies) {
       reach = Math.max(reach, body.reach * band.high);
       radius = Math.max(radius, body.circle.r * band.high);
+      const { circle, middle } = body;
+      const [ox, oy] = [middle[0] - circle.x, middle[1] - circle.y];
+      sway = Math.max(sway, Math.sqrt(ox * ox + oy * oy) * band.high);
       least = Math.min(least, body.circle.r * band.low);
       widest = Math.max(widest, body.spots[2]! * band.high);
       extra = Math.max(extra, body.extra);
@@ -79,6 +84,7 @@ export function createStage(
     room: roomOver(grid, arrangement, ground, whole),
     gap: whole,
     radius,
+    sway,
     used: new Array<number>(entries).fill(0),
     placed: new Map(classes.flat().map((band): [Band, number] => [band, 0])),
     area: 0,

@@ -25,6 +25,9 @@ export interface Ground {
   readonly free: Float32Array | undefined;
 }
 
+/** How far forbidden ground, which is cut up for the search and rounded at every cut, may stray from what is asked (µm). */
+const CUT = 5;
+
 /** How far drawn outlines keep from forbidden ground (µm), with what flattening and rounding may take of it. */
 export const edgeOf = ({ edge = 0 }: Confines): number => Math.round(edge * 1000) + SLACK;
 
@@ -57,7 +60,7 @@ export function terrainOf(
       const forbidden = forbiddenRings(confines, arrangement, wide);
       const walls = forbidden.map((rings) => ({ outline: outlineOfRings(rings), dx: 0, dy: 0 }));
       const ground = {
-        obstacles: createObstacles(wide, bucket, copies, forbidden, edge),
+        obstacles: createObstacles(wide, bucket, copies, forbidden, edge + CUT),
         standing: standingDistances(grid, copies, extra),
         free: walls.length > 0 ? distanceMap(grid, walls).map((d) => d - edge) : undefined,
       };

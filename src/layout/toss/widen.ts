@@ -7,6 +7,8 @@ const FIRST = 0.06;
 const LEAST = 0.008;
 /** Rounds of pushing for one widening. */
 const SWEEPS = 150;
+/** Rounds in which those of a kind drift apart meanwhile. */
+const DRIFT = 30;
 /** Most widenings, the fruitless ones too. */
 const MOST = 40;
 
@@ -31,7 +33,7 @@ export async function widen(
     const pieces = inOrder(stage);
     const crowd = crowdOf(job, pieces, []);
     const went =
-      !(await freed(stage, job, crowd, Math.round(reached + step), SWEEPS, breathe)) &&
+      !(await freed(stage, job, crowd, Math.round(reached + step), SWEEPS, breathe, { drift: DRIFT })) &&
       settle(stage, job, crowd, pieces);
     if (went) reached += step;
     else step /= 2;

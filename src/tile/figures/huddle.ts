@@ -1,6 +1,6 @@
+import { middleOf } from "../../geometry/middle.ts";
 import { boxOf } from "../../geometry/path.ts";
 import { createRandom } from "../../seed/random.ts";
-import { middleOf } from "./middle.ts";
 import { kindsOf } from "./neighbours.ts";
 import { copiesNear, type Scene } from "./scene.ts";
 

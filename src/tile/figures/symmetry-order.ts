@@ -1,7 +1,7 @@
 import { flatten } from "../../geometry/flatten.ts";
+import { middleOf } from "../../geometry/middle.ts";
 import { areaOf, type Path } from "../../geometry/path.ts";
 import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
-import { middleOf } from "./middle.ts";
 
 /** Rays on which the outline is looked at. */
 const RAYS = 120;

@@ -1,5 +1,5 @@
+import { middleOf } from "../../geometry/middle.ts";
 import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
-import { middleOf } from "./middle.ts";
 import type { Scene } from "./scene.ts";
 import { waveChance } from "./wave-chance.ts";
 

@@ -3,12 +3,12 @@ import { expect, test } from "vitest";
 import { createKinIndex } from "../../../src/layout/toss/kin-index.ts";
 
 interface Dot {
-  readonly cx: number;
-  readonly cy: number;
+  readonly mx: number;
+  readonly my: number;
 }
 
 const at = fc.integer({ min: -300, max: 1300 }); // also beside the zone
-const dot = fc.record({ entry: fc.integer({ min: 0, max: 2 }), cx: at, cy: at });
+const dot = fc.record({ entry: fc.integer({ min: 0, max: 2 }), mx: at, my: at });
 
 test("finds all that looking at every one finds, after some came and went", () => {
   fc.assert(
@@ -27,7 +27,7 @@ test("finds all that looking at every one finds, after some came and went", () =
         dots.forEach((one, k) => {
           if (leave[k]) index.remove(one.entry, one);
         });
-        const near = (one: Dot): boolean => (one.cx - x) ** 2 + (one.cy - y) ** 2 <= reach * reach;
+        const near = (one: Dot): boolean => (one.mx - x) ** 2 + (one.my - y) ** 2 <= reach * reach;
         const found: Dot[] = [];
         const look = (one: Dot): boolean => found.push(one) === 0;
         expect(index.near(entry, x, y, reach, look)).toBe(false);
@@ -42,7 +42,7 @@ test("finds all that looking at every one finds, after some came and went", () =
 
 test("passes over what is far when there are many, and ends when told", () => {
   const index = createKinIndex<Dot>(Float64Array.from([0, 0, 1000, 1000]), 50);
-  for (let k = 0; k < 400; k++) index.add(0, { cx: (k % 20) * 50 + 25, cy: Math.floor(k / 20) * 50 + 25 });
+  for (let k = 0; k < 400; k++) index.add(0, { mx: (k % 20) * 50 + 25, my: Math.floor(k / 20) * 50 + 25 });
   let seen = 0;
   const ended = index.near(0, 500, 500, 60, () => ++seen > 1000);
   expect(ended).toBe(false);

@@ -88,6 +88,7 @@ describe.each(kinds)("under %s", (_, arrangement) => {
       crowd.x[i]! += (i % 2 === 0 ? 1 : -1) * 0.0015 * r;
       crowd.turn[i]! += 0.0006;
     }
+    crowd.moved.fill(1);
     const done = settle(stage, job, crowd, inOrder(stage));
     expect(done).toBe(true);
     expect(clearance(stage, job)).toBeGreaterThanOrEqual(1.5 - 1e-6);
@@ -115,6 +116,7 @@ test.each(open)(
       const crowd = crowdOf(job, pieces, []);
       crowd.x[0]! += 7300;
       crowd.y[0]! += 5100;
+      crowd.moved[0] = 1;
       if (!home(pieces[0]!.x + 7300, pieces[0]!.y + 5100)) over++;
       if (settle(stage, job, crowd, pieces)) went++;
       const [only] = placementsOf(stage, job);

@@ -48,7 +48,7 @@ test.each(["straight", "half-drop", "mirror"] as const)(
     const after = placementsOf(stage, job);
     const { distance } = smallestClearance(after, outlines, arrangement, 12);
     // Pushed apart by points and grids, which may be off by a little; what is kept for sure is the stage's own gap.
-    expect(distance * 1000).toBeGreaterThan(0.96 * reached);
+    expect(distance * 1000).toBeGreaterThan(0.95 * reached);
     expect(after.map(({ motif }) => motif).sort()).toEqual(before.map(({ motif }) => motif).sort());
     for (const { x, y } of after) {
       expect(Number.isInteger(x) && Number.isInteger(y)).toBe(true);

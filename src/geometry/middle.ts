@@ -1,5 +1,5 @@
-import { flatten } from "../../geometry/flatten.ts";
-import type { Path } from "../../geometry/path.ts";
+import { flatten } from "./flatten.ts";
+import type { Path } from "./path.ts";
 
 /** The middle of a path's ink (its centre of gravity, µm), flattened within 50 µm. */
 export function middleOf(path: Path): readonly [x: number, y: number] {
