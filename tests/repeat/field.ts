@@ -47,6 +47,7 @@ export const harbour = (repeat: RepeatUse, seed: string): Pattern =>
     layout: toss({
       gap: GAP,
       flip: true,
+      spread: 0,
       motifs: [
         { motif: flower, share: 1 },
         { motif: scallop({ size: 12, roles: { scallop: "shell", rib: "ground", rim: "shell" } }), share: 1 },

@@ -3,16 +3,16 @@ import { driftApart } from "./drift.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
 import { evenOut } from "./even-out.ts";
 import { filledStage } from "./filled.ts";
-import { pressInProportion, takeBack } from "./in-proportion.ts";
+import { type Persistence, pressInProportion, takeBack } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
 import { mingle } from "./mingle.ts";
 import { apportion, excess } from "./shares.ts";
 import type { Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
-/** Least additions that may fail where shares stand in the way of filling, and where all is to be pressed in that goes. */
-const EASILY = 4;
-const HARD = 10;
+/** How hard motifs are pressed in where shares stand in the way of filling, and where all is to be pressed in that goes. */
+const EASILY: Persistence = { misses: 4, patience: 3, sweeps: 120 };
+const HARD: Persistence = { misses: 10, patience: 4, sweeps: 250 };
 
 /** Kinds are mixed anew where this share of neighbours, or more, would be alike by chance: few kinds, or one far ahead. */
 const ALIKE = 0.22;
@@ -35,7 +35,7 @@ interface Packed {
  * Filled from large to small, which is quick; if that leaves some short of their shares, begun with fewer, mixed, and more
  * pressed in in proportion.
  */
-async function packFairly(job: Job, gap: number, effort: Effort, misses: number): Promise<Packed> {
+async function packFairly(job: Job, gap: number, effort: Effort, persistence: Persistence): Promise<Packed> {
   const fill = (how: Effort): Promise<Stage> =>
     filledStage(job, { gap, stream: "fill", effort: how, done: 0.1 });
   const isFair = (stage: Stage): boolean =>
@@ -49,7 +49,7 @@ async function packFairly(job: Job, gap: number, effort: Effort, misses: number)
   }
   const stage = await begunStage(job, gap, filled.area, () => job.step(0.3));
   if (!stage) return { stage: filled, quick: true };
-  await press(stage, job, misses);
+  await press(stage, job, persistence);
   return { stage, quick: false };
 }
 
@@ -65,11 +65,12 @@ function takeSurplus(stage: Stage, shares: readonly number[]): boolean {
   return total >= (1 - FEW) * all && takeBack(stage, apportion(total, shares));
 }
 
-const press = (stage: Stage, job: Job, misses: number): Promise<void> =>
-  pressInProportion(stage, job, misses, (done) => job.step(PRESS_FROM + (MIX_FROM - PRESS_FROM) * done));
+const press = (stage: Stage, job: Job, persistence: Persistence): Promise<void> =>
+  pressInProportion(stage, job, persistence, (done) => job.step(PRESS_FROM + (MIX_FROM - PRESS_FROM) * done));
 
 /** Mixes kinds, and lets those of a kind drift apart, as far as there is room. */
 async function mix(stage: Stage, job: Job): Promise<void> {
+  if (job.spreads.every((spread) => spread === 0)) return;
   const breathe = (): Promise<void> => job.step(MIX_FROM);
   await mingle(stage, job, breathe);
   await driftApart(stage, job, breathe);

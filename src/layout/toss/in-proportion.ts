@@ -11,34 +11,44 @@ import { exchange, type Stage } from "./stage.ts";
 const MORE = 0.2;
 const AT_ONCE = 12;
 const LEAST = 0.02;
-/** Fruitless tries of one motif before an addition is given up: for each that is added, and the fewest. */
+/** Fruitless tries of one motif before an addition is given up, for each that is added. */
 const PATIENCE = 0.5;
-const PATIENT = 4;
 /** Rounds in which those of a kind drift apart, before an addition is pushed free. */
 const DRIFT = 30;
 /** Rounds times motifs at most, for each miss, and the fewest rounds: among many, what the last rounds add shows less. */
 const WORK = 300;
 const FEWEST = 4;
 
+/** How hard more and more motifs are pressed in. */
+export interface Persistence {
+  /** Least additions that may fail. */
+  readonly misses: number;
+  /** Fruitless tries of one motif, at least, before an addition is given up. */
+  readonly patience: number;
+  /** Rounds of pushing for one try. */
+  readonly sweeps: number;
+}
+
 /**
  * Presses more and more motifs into a stage whose shares hold, in the same proportion: large ones first, into the widest
- * places, as many as go, until `misses` of the least additions have failed. `breathe` is told how much of it is done, 0 to 1.
+ * places, as many as go, until so many of the least additions have failed. `breathe` is told how much of it is done, 0 to 1.
  */
 export async function pressInProportion(
   stage: Stage,
   job: Job,
-  misses: number,
+  persistence: Persistence,
   breathe: (done: number) => Promise<void>,
 ): Promise<void> {
   let total = stage.used.reduce((sum, used) => sum + used, 0);
   let least = Infinity; // number that did not go
+  const { misses } = persistence;
   let left = misses;
   const rounds = Math.max(FEWEST, Math.floor((WORK * misses) / total));
   for (let round = 0; round < rounds && left > 0; round++) {
     const done = Math.max(round / rounds, 1 - left / misses);
     const more = Math.max(1, Math.floor(Math.min(MORE * total, AT_ONCE, (least - total) / 2)));
     const aim = total + more;
-    total = await pressSome(stage, job, total, aim, `round-${round}`, () => breathe(done));
+    total = await pressSome(stage, job, persistence, total, aim, `round-${round}`, () => breathe(done));
     if (total === aim) continue;
     least = aim;
     if (more > Math.max(1, LEAST * total)) continue;
@@ -54,6 +64,7 @@ export async function pressInProportion(
 async function pressSome(
   stage: Stage,
   job: Job,
+  { patience: least, sweeps }: Persistence,
   total: number,
   aim: number,
   stream: string,
@@ -75,8 +86,8 @@ async function pressSome(
         : Math.min(missing(band.entry), Math.max(0, quotas.get(band)! - stage.placed.get(band)!));
     const owed = sizeClass.reduce((sum, band) => sum + room(band), 0);
     if (owed > 0) {
-      const patience = Math.max(PATIENT, Math.ceil(PATIENCE * owed));
-      const pressing = { ...TIGHTLY.pressing!, freeing: { drift: DRIFT }, patience, batch: 1 };
+      const patience = Math.max(least, Math.ceil(PATIENCE * owed));
+      const pressing = { ...TIGHTLY.pressing!, sweeps, freeing: { drift: DRIFT }, patience, batch: 1 };
       const random = job.random.fork(`${stream}-${index}`);
       await pressIn(stage, job, sizeClass, owed, pressing, random, room, breathe);
     }

@@ -13,7 +13,7 @@ const GAIN = 0.005;
 /** Most motifs. */
 const MOST = 3000;
 /** Motifs times changes tried at most, and rounds over all. */
-const WORK = 12_000;
+const WORK = 6_000;
 const ROUNDS = 10;
 /** Pairs weighed in a round: those of the motifs that weigh most. */
 const PAIRS = 300_000;

@@ -44,7 +44,7 @@ describe("a count is far too many", () => {
     const holding = (share: number): number => Math.floor((share * 56 * 50) / each);
     expect(await isFar(job, 0, holding(0.547))).toBe(false);
     expect(await isFar(job, 0, holding(0.84))).toBe(false);
-    expect(await isFar(job, 0, holding(1.3))).toBe(true);
+    expect(await isFar(job, 0, holding(1.46))).toBe(true);
   });
 });
 

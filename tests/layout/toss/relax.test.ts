@@ -31,6 +31,8 @@ const pushed = (crowd: Crowd, arrangement = wide, gap = GAP, sweeps = 400): Prom
     gap,
     sweeps,
     nests: [0, 0, 0],
+    drift: undefined,
+    kept: false,
     margin: 0.006,
     close: 0.002,
     grid,

@@ -117,7 +117,9 @@ describe("writePattern leaves everything as it was", () => {
     const few = { files: ["svg", "png"], colorways: ["dawn"] } as const;
     let steps = 0;
     await writePattern(moorings, { ...few, out: await scratch(), onProgress: () => steps++ });
-    for (let at = 1; at <= steps; at++) {
+    // Some of them, from the first to the last.
+    const stride = Math.max(1, Math.floor(steps / 16));
+    for (let at = steps; at >= 1; at -= at > stride ? stride : 1) {
       const out = await scratch();
       await writeFile(join(out, "mine.txt"), "mine");
       const controller = new AbortController();
