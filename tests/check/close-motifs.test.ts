@@ -43,6 +43,7 @@ const tossed = (seed: string, repeat: RepeatUse, gap = 2): Promise<Tile> =>
       seed,
       repeat,
       layout: toss({
+        spread: 0,
         gap,
         flip: true,
         motifs: [

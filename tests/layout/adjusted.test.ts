@@ -30,7 +30,7 @@ const motifs = [
   { motif: buoy({ size: 12, vary: 0.6 }), share: 1 },
   { motif: pebble({ size: 9 }), share: 2 },
 ];
-const tossed = toss({ motifs, gap: 2 });
+const tossed = toss({ motifs, gap: 2, spread: 0 });
 
 const patternOf = (layout: LayoutUse, seed = "s", repeat: RepeatUse = halfDrop({ width: 70, height: 60 })) =>
   definePattern({ name: "tidied", seed, repeat, layout: layout as typeof tossed, colorways: inks });
@@ -156,7 +156,7 @@ describe("what is held", () => {
 
   it("counts for its entry's share, and the numbering passes it by", async () => {
     const count = 12;
-    const layout = toss({ motifs, gap: 2, count });
+    const layout = toss({ motifs, gap: 2, count, spread: 0 });
     const many = [1, 2, 5].map((n, i) => ({ do: "hold", id: `1-${n}`, x: 12 + 20 * i, y: 20 }) as const);
     const tile = await built(adjusted({ layout, changes: many }) as LayoutUse);
     const of = (entry: string) => tile.placements.filter(({ id }) => id.startsWith(entry));
@@ -182,7 +182,7 @@ describe("what is held", () => {
       y: i % 2 === 0 ? 15 : 45,
     }));
     const mix = [motifs[0]!, { ...motifs[1]!, share: 9 }];
-    const layout = toss({ motifs: mix, gap: 2 });
+    const layout = toss({ motifs: mix, gap: 2, spread: 0 });
     const tile = await built(adjusted({ layout, changes: five as ChangeInput[] }) as LayoutUse);
     expect(tile.placements.filter(({ id }) => id.startsWith("1-"))).toHaveLength(5);
     expect(tile.placements.length).toBeGreaterThan(5);

@@ -40,7 +40,7 @@ const tossed = (repeat: RepeatUse, seed: string, options: Options): Promise<Tile
       layout: toss({
         gap: 1.5,
         flip: true,
-        spread: 0.5,
+        spread: 0,
         motifs: [
           { motif: leaf({ length: 13, roles: { vein: "ground" } }) },
           { motif: star({ size: 7 }), share: 2 },
