@@ -32,7 +32,7 @@ const boat = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">
 const pattern = definePattern({
   name: "two-engines",
   seed: "harbour-1",
-  repeat: halfDrop({ width: 60, height: 48 }),
+  repeat: halfDrop({ width: 52, height: 44 }),
   layout: toss({
     gap: 1.5,
     flip: true,
