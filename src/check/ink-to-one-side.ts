@@ -1,3 +1,4 @@
+import { cellAreaOf } from "../geometry/lattice.ts";
 import type { Figures } from "../tile/tile.ts";
 import { type CheckPiece, defineCheck } from "./check.ts";
 import { isScattered } from "./scattered.ts";
@@ -21,8 +22,7 @@ export const inkToOneSide: CheckPiece = defineCheck({
   look: ({ tile }) => {
     if (!isScattered(tile)) return [];
     const images = tile.arrangement.operations.length;
-    const { a, b } = tile.lattice;
-    const cell = Math.abs(a[0] * b[1] - a[1] * b[0]) / 1e6;
+    const cell = cellAreaOf(tile.lattice) / 1e6;
     // Small motifs lie where the large ones leave room, so no role need be more even than all motifs together.
     const all = Math.sqrt(8 / (cell / (tile.figures.spacing * tile.figures.spacing)));
     const byChance = ({ chance }: Balance): number => Math.max(chance, all);

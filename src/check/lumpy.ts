@@ -1,3 +1,4 @@
+import { cellAreaOf } from "../geometry/lattice.ts";
 import { type CheckPiece, defineCheck } from "./check.ts";
 import { hasSeats, isScattered } from "./scattered.ts";
 
@@ -14,8 +15,7 @@ export const lumpy: CheckPiece = defineCheck({
   look: ({ tile }) => {
     if (!isScattered(tile) || hasSeats(tile)) return [];
     const { lumpiness, spacing } = tile.figures;
-    const { a, b } = tile.lattice;
-    const cell = Math.abs(a[0] * b[1] - a[1] * b[0]) / 1e6;
+    const cell = cellAreaOf(tile.lattice) / 1e6;
     const limit = limitFor(cell / (spacing * spacing * tile.arrangement.operations.length));
     if (lumpiness <= limit) return [];
     return [

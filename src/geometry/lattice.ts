@@ -46,6 +46,9 @@ export interface Border {
   readonly piece: "band" | "left-corner" | "right-corner";
 }
 
+/** Area of one cell of a lattice (µm²). */
+export const cellAreaOf = ({ a, b }: Pick<Lattice, "a" | "b">): number => Math.abs(a[0] * b[1] - a[1] * b[0]);
+
 /** Remainder that is never negative. */
 export const modulo = (n: number, d: number): number => n - d * Math.floor(n / d);
 
@@ -54,7 +57,7 @@ export function cellsInBlock(lattice: Lattice): Vector[] {
   const { a, b, block } = lattice;
   const seen = new Set<string>();
   const cells: Vector[] = [];
-  const count = Math.round((block.width * block.height) / Math.abs(a[0] * b[1] - a[1] * b[0]));
+  const count = Math.round((block.width * block.height) / cellAreaOf(lattice));
   for (let i = 0; i < count && cells.length < count; i++)
     for (let j = 0; j < count && cells.length < count; j++) {
       const x = modulo(i * a[0] + j * b[0], block.width);

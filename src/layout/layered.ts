@@ -26,9 +26,10 @@ const params: {
  * Lays out one layout after another over the same unit: heroes, then coordinates, then fillers.
  *
  * A `toss` keeps its gap from every motif of the layouts before it, and the room that a motif of a toss before it wants
- * around it (its entry's `gap`) too; `set` and `placeAt` stand where they are told and avoid nothing, so they come first. Each layout has chance of its own: a change to one moves none before it. Ids are
- * those of the layouts with their number in front: `"2:1-3"`. The gap promised is the smallest of those that the
- * layouts promise; when one promises none, none is promised.
+ * around it (its entry's `gap`) too; `set` and `placeAt` stand where they are told and avoid nothing, so they come first.
+ * Each layout has chance of its own: a change to one moves none before it. Ids are those of the layouts with their number
+ * in front: `"2:1-3"`. The gap promised is the smallest of those that the layouts promise; when one promises none, none
+ * is promised.
  *
  * This is the order of laying out; which colour lies over which is said by the pattern's `roles`.
  *

@@ -1,5 +1,5 @@
 import { badInput, shown } from "../errors/catalogue.ts";
-import type { Arrangement, Border, Vector } from "../geometry/lattice.ts";
+import { type Arrangement, type Border, cellAreaOf, type Vector } from "../geometry/lattice.ts";
 import type { Matrix } from "../geometry/matrix.ts";
 import type { Region } from "../geometry/region.ts";
 
@@ -29,7 +29,7 @@ export function checkArrangement(value: unknown, where: string): Arrangement {
     if (!isSize(size?.width) || !isSize(size?.height))
       throw wrong(`its ${name} is not a width and a height of 1 to ${LONGEST} µm`);
   if (!isVector(a) || !isVector(b)) throw wrong("a and b of its lattice are not pairs of whole µm");
-  const cell = Math.abs(a[0] * b[1] - a[1] * b[0]);
+  const cell = cellAreaOf({ a, b });
   const cells = cell > 0 ? (block.width * block.height) / cell : 0;
   if (!Number.isInteger(cells) || cells < 1) throw wrong("its block is not a whole number of lattice cells");
   if (!isTranslation(block.width, 0, a, b) || !isTranslation(0, block.height, a, b))

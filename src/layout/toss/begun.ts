@@ -2,7 +2,7 @@ import { nearestCount } from "./count-for.ts";
 import { driftApart } from "./drift.ts";
 import { EVENLY } from "./effort.ts";
 import { filledStage } from "./filled.ts";
-import { countByEntry, stillWanted } from "./held.ts";
+import { countByEntry, countsFor } from "./held.ts";
 import type { Job } from "./job.ts";
 import { mingle } from "./mingle.ts";
 import type { Stage } from "./stage.ts";
@@ -28,7 +28,7 @@ export async function begunStage(
     total > job.fixed.length;
     total = Math.floor(LESS * total)
   ) {
-    const entries = stillWanted(total, job.shares, already).map((number, k) => number + already[k]!);
+    const entries = countsFor(total, job.shares, already);
     const stage = await filledStage(job, { gap, stream: "fill", effort: EVENLY, entries, done: 0.2 });
     if (stage.used.some((used, entry) => used < entries[entry]!)) continue;
     await driftApart(stage, job, breathe);

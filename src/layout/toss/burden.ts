@@ -2,7 +2,7 @@ import { cosTurns, sinTurns } from "../../seed/trigonometry.ts";
 import { type Crowd, swayOf } from "./crowd.ts";
 import type { Job } from "./job.ts";
 import { pairsOf } from "./pairs.ts";
-import type { Stage } from "./stage.ts";
+import { meanDistance, type Stage } from "./stage.ts";
 
 /** How far motifs weigh on each other, in mean distances of all. */
 const REACH = 2.4;
@@ -39,15 +39,15 @@ export function burdensOf(stage: Stage, job: Job, crowd: Crowd): Burdens {
   const { movers, turn } = crowd;
   const count = movers.length;
   const { operations } = stage.images;
-  const { width, height } = stage.arrangement.unit;
   const ink = movers.map(({ body, scale }) => body.area * scale * scale);
   const mean = ink.reduce((sum, a) => sum + a, 0) / count;
   const weight = Float64Array.from(ink, (a) => a / mean);
   const kind = Int32Array.from(movers, ({ body }) => body.entry);
-  const spacing = (number: number): number => Math.sqrt((width * height) / Math.max(1, number));
-  const inkReach = square(REACH * spacing(count));
+  const inkReach = square(REACH * meanDistance(stage.arrangement, count));
   const kinReach = Float64Array.from(kind, (entry, i) =>
-    square(Math.min(KIN_RADII * crowd.radius[i]!, KIN_REACH * spacing(stage.used[entry]!))),
+    square(
+      Math.min(KIN_RADII * crowd.radius[i]!, KIN_REACH * meanDistance(stage.arrangement, stage.used[entry]!)),
+    ),
   );
   const kin = Float64Array.from(kind, (entry) => KIN * job.spreads[entry]!);
   const facing = job.turns.free || job.turns.turn.length === 1 ? 0 : FACING;

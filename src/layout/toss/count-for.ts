@@ -1,3 +1,4 @@
+import { cellAreaOf } from "../../geometry/lattice.ts";
 import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { type Band, bandQuotas } from "./plan.ts";
@@ -7,8 +8,7 @@ const MOST = 20_000;
 
 /** Area (µm²) that one motif has to itself when there is one: the cell over the number of operations. */
 export function groundOf({ arrangement: { lattice, operations } }: Job): number {
-  const { a, b } = lattice;
-  return Math.abs(a[0] * b[1] - a[1] * b[0]) / operations.length;
+  return cellAreaOf(lattice) / operations.length;
 }
 
 /** The number whose motifs, of mean size, come nearest to an area (µm²), by halving: area grows with the number. */

@@ -9,7 +9,7 @@ import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
 import { sampledCount } from "./sampled-count.ts";
-import type { Stage } from "./stage.ts";
+import { meanDistance, type Stage } from "./stage.ts";
 import { strewnStage } from "./strewn.ts";
 import { widen } from "./widen.ts";
 
@@ -53,9 +53,8 @@ export async function countedStage(job: Job, gap: number, count: number): Promis
   let best: Stage | undefined;
   for (const effort of EFFORTS) best ??= await attempt(gap, effort, 0.1);
   if (!best) return undefined;
-  const { width, height } = job.arrangement.unit;
   let low = gap;
-  let high = gap + 1.2 * Math.sqrt((width * height) / count);
+  let high = gap + 1.2 * meanDistance(job.arrangement, count);
   for (let k = 0; k < HALVINGS; k++) {
     const middle = Math.round((low + high) / 2);
     const stage = await attempt(middle, LIGHTLY, 0.1 + (0.6 * (k + 1)) / HALVINGS);

@@ -1,5 +1,5 @@
 import type { Job } from "./job.ts";
-import { crowdOf, freed, inOrder, settle } from "./settle.ts";
+import { pushApart } from "./settle.ts";
 import type { Stage } from "./stage.ts";
 
 /** Rounds in which those of a kind drift apart at first, and the fewest before it is left at that. */
@@ -16,9 +16,7 @@ export async function driftApart(stage: Stage, job: Job, breathe: () => Promise<
   let drifting = FIRST;
   for (let turn = 0; turn < TURNS && drifting >= LEAST; turn++) {
     await breathe();
-    const pieces = inOrder(stage);
-    const crowd = crowdOf(job, pieces, []);
-    const left = await freed(stage, job, crowd, stage.gap, SWEEPS, breathe, { drift: drifting });
-    if (left || !settle(stage, job, crowd, pieces)) drifting = Math.floor(drifting / 2);
+    const went = await pushApart(stage, job, stage.gap, SWEEPS, breathe, drifting);
+    if (!went) drifting = Math.floor(drifting / 2);
   }
 }

@@ -1,7 +1,6 @@
-import { transformOutline } from "../../geometry/outline.ts";
 import type { Job } from "./job.ts";
-import { crowdOf, freed, inOrder, settle } from "./settle.ts";
-import { exchange, type Stage } from "./stage.ts";
+import { inOrder, putBack, stir } from "./settle.ts";
+import type { Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
 
 /** How much wider than they can keep a gap is that motifs are pushed towards, in turn. */
@@ -11,10 +10,9 @@ const WIDER: readonly number[] = [
 /** Motifs times turns at most, and the fewest turns: what many gain by it shows less. */
 const WORK = 1200;
 const FEWEST = 2;
-/** Rounds of drifting and pushing towards it, and of pushing apart again. */
+/** Rounds of drifting and pushing towards it. */
 const DRIFT = 40;
 const TOWARDS = 60;
-const APART = 150;
 
 /**
  * Closes the widest holes of a stage whose motifs keep `gap` µm and could keep `reached`: again and again all are pushed
@@ -36,17 +34,11 @@ export async function evenOut(
   for (const wider of WIDER.slice(0, Math.min(most, turns))) {
     await breathe();
     const before = inOrder(stage);
-    const crowd = crowdOf(job, before, []);
-    await freed(stage, job, crowd, Math.round(reached * wider), TOWARDS, breathe, { drift: DRIFT });
-    if ((await freed(stage, job, crowd, stage.gap, APART, breathe)) || !settle(stage, job, crowd, before))
-      continue;
+    if (!(await stir(stage, job, Math.round(reached * wider), TOWARDS, breathe, DRIFT))) continue;
     await widen(stage, job, gap, breathe);
     const hole = widestHole(stage);
     if (hole < least) least = hole;
-    else
-      exchange(stage, inOrder(stage), before, (pose) =>
-        transformOutline(pose.body.outline, pose.matrix, pose.body.scratch),
-      );
+    else putBack(stage, before);
   }
 }
 

@@ -60,3 +60,7 @@ export function stillWanted(
     for (const { k } of over) open.delete(k);
   }
 }
+
+/** How many of each entry there are to be of `total`, those that stand already counted in. */
+export const countsFor = (total: number, shares: readonly number[], already: readonly number[]): number[] =>
+  stillWanted(total, shares, already).map((number, entry) => number + already[entry]!);

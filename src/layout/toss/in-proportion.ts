@@ -1,10 +1,9 @@
-import { transformOutline } from "../../geometry/outline.ts";
 import { TIGHTLY } from "./effort.ts";
-import { countByEntry, stillWanted } from "./held.ts";
+import { countByEntry, countsFor, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { type Band, bandQuotas } from "./plan.ts";
 import { pressIn } from "./press.ts";
-import { crowdOf, freed, inOrder, settle } from "./settle.ts";
+import { inOrder, putBack, stir } from "./settle.ts";
 import { exchange, type Stage } from "./stage.ts";
 
 /** Largest addition, as a share of the number that stands and in motifs, and the least before it is left at that. */
@@ -15,6 +14,9 @@ const LEAST = 0.02;
 const PATIENCE = 0.5;
 /** Rounds in which those of a kind drift apart, before an addition is pushed free. */
 const DRIFT = 30;
+/** After an addition that did not go all are stirred: towards how much more than the gap, and for how many rounds. */
+const WIDER = 1.5;
+const TOWARDS = 40;
 /** Rounds times motifs at most, for each miss, and the fewest rounds: among many, what the last rounds add shows less. */
 const WORK = 300;
 const FEWEST = 4;
@@ -53,7 +55,7 @@ export async function pressInProportion(
     least = aim;
     if (more > Math.max(1, LEAST * total)) continue;
     left--;
-    await stir(stage, job, () => breathe(done));
+    await stir(stage, job, Math.round(stage.gap * WIDER), TOWARDS, () => breathe(done), DRIFT);
   }
 }
 
@@ -73,9 +75,8 @@ async function pressSome(
   const already = countByEntry(job.fixed, job.shares.length);
   const before = inOrder(stage);
   let goal = aim;
-  const wanted = (): number[] =>
-    stillWanted(goal, job.shares, already).map((number, entry) => number + already[entry]!);
-  const missing = (entry: number): number => Math.max(0, wanted()[entry]! - stage.used[entry]!);
+  let wanted = countsFor(goal, job.shares, already);
+  const missing = (entry: number): number => Math.max(0, wanted[entry]! - stage.used[entry]!);
   for (const [index, sizeClass] of job.classes.entries()) {
     const later = job.classes.slice(index + 1).flat();
     const isLast = ({ entry }: Band): boolean => !later.some((other) => other.entry === entry);
@@ -92,13 +93,12 @@ async function pressSome(
       await pressIn(stage, job, sizeClass, owed, pressing, random, room, breathe);
     }
     // What no later class can make up for lowers the goal of all.
-    while (goal > total && sizeClass.some((band) => isLast(band) && missing(band.entry) > 0)) goal--;
+    while (goal > total && sizeClass.some((band) => isLast(band) && missing(band.entry) > 0))
+      wanted = countsFor(--goal, job.shares, already);
     if (goal === total) break;
   }
-  if (goal > total && takeBack(stage, wanted())) return goal;
-  exchange(stage, inOrder(stage), before, (pose) =>
-    transformOutline(pose.body.outline, pose.matrix, pose.body.scratch),
-  );
+  if (goal > total && takeBack(stage, wanted)) return goal;
+  putBack(stage, before);
   return total;
 }
 
@@ -109,17 +109,4 @@ export function takeBack(stage: Stage, wanted: readonly number[]): boolean {
     .reverse()
     .filter(({ body }) => surplus[body.entry]!-- > 0);
   return exchange(stage, gone, [], () => undefined);
-}
-
-/** How much wider than the gap is that motifs are pushed towards to move them, and for how many rounds; then apart again. */
-const WIDER = 1.5;
-const TOWARDS = 40;
-const APART = 150;
-
-/** Moves all a little, from where it is narrow to where it is wide: what did not go may go then. */
-async function stir(stage: Stage, job: Job, breathe: () => Promise<void>): Promise<void> {
-  const pieces = inOrder(stage);
-  const crowd = crowdOf(job, pieces, []);
-  await freed(stage, job, crowd, Math.round(stage.gap * WIDER), TOWARDS, breathe, { drift: DRIFT });
-  if (!(await freed(stage, job, crowd, stage.gap, APART, breathe))) settle(stage, job, crowd, pieces);
 }

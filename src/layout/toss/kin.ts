@@ -2,7 +2,7 @@ import { isCloser } from "../../geometry/distance.ts";
 import type { Copy, Pose } from "./board.ts";
 import type { Body } from "./body.ts";
 import type { Crowd } from "./crowd.ts";
-import type { Stage } from "./stage.ts";
+import { meanDistance, type Stage } from "./stage.ts";
 
 /** Share of the mean spacing of one kind that two of it keep between the middles of their ink, at full spread. */
 const SPACING = 0.7;
@@ -37,8 +37,7 @@ export const nestOf = (spread: number): number => NEST * Math.min(1, 1.2 * sprea
 
 /** Least distance (µm) of the middles of two of one entry. */
 export function spacingOf(stage: Stage, entry: number, spread: number): number {
-  const { width, height } = stage.arrangement.unit;
-  return spread * SPACING * Math.sqrt((width * height) / (stage.used[entry]! + 1));
+  return spread * SPACING * meanDistance(stage.arrangement, stage.used[entry]! + 1);
 }
 
 /** Share of the mean spacing of one kind, and of its radius, that middles of it drift apart at full spread: the lesser of the two. */
@@ -50,12 +49,11 @@ const DRIFT_RADII = 3;
  * no farther than the eye takes two of their size for neighbours.
  */
 export function driftOf(stage: Stage, spreads: readonly number[], crowd: Crowd): number[] {
-  const { width, height } = stage.arrangement.unit;
   const widest = spreads.map(() => 0);
   for (const [i, { body }] of crowd.movers.entries())
     widest[body.entry] = Math.max(widest[body.entry]!, crowd.radius[i]!);
   return spreads.map((spread, entry) => {
-    const spacing = DRIFT * Math.sqrt((width * height) / Math.max(1, stage.used[entry]!));
+    const spacing = DRIFT * meanDistance(stage.arrangement, Math.max(1, stage.used[entry]!));
     return spread * Math.min(spacing, DRIFT_RADII * widest[entry]!);
   });
 }
@@ -92,11 +90,10 @@ export function kinAround(
 ): Kin {
   const spread = full * part;
   const spacing = spacingOf(stage, body.entry, spread);
-  const { circle, middle, spots } = body;
+  const { circle, spots } = body;
   const r = circle.r * scale;
-  const toMiddle = distance(middle[0] - spots[0]!, middle[1] - spots[1]!) * scale;
   const toCentre = distance(circle.x - spots[0]!, circle.y - spots[1]!) * scale;
-  const apart = toMiddle + spacing;
+  const apart = offsetOf(body, scale) + spacing;
   const touch = toCentre + r + nearness(stage, spread, r, r);
   const copies: Copy[] = [];
   if (full > 0)

@@ -10,9 +10,19 @@ export interface Pairs {
   readonly dy: number[];
 }
 
+const none = (): Pairs => ({ first: [], second: [], operation: [], dx: [], dy: [] });
+
+function add(pairs: Pairs, i: number, j: number, operation: number, dx: number, dy: number): void {
+  pairs.first.push(i);
+  pairs.second.push(j);
+  pairs.operation.push(operation);
+  pairs.dx.push(dx);
+  pairs.dy.push(dy);
+}
+
 /** Every pair whose circles come within `reach` µm of each other, each once; a body and its own copies too. */
 export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
-  const pairs: Pairs = { first: [], second: [], operation: [], dx: [], dy: [] };
+  const pairs = none();
   const { x, y, radius } = crowd;
   const count = x.length;
   let widest = 0;
@@ -55,11 +65,7 @@ export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
               const oy = jy + dy - y[i]!;
               const near = radius[i]! + radius[j]! + reach;
               if (ox * ox + oy * oy >= near * near) continue;
-              pairs.first.push(i);
-              pairs.second.push(j);
-              pairs.operation.push(operation);
-              pairs.dx.push(dx);
-              pairs.dy.push(dy);
+              add(pairs, i, j, operation, dx, dy);
             }
       });
     }
@@ -69,7 +75,7 @@ export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
 
 /** Every pair of one entry, own copies by operations too, whose middles may come within `apart` of their entry (µm), each once. */
 export function kinPairsOf(images: Images, crowd: Crowd, apart: readonly number[]): Pairs {
-  const pairs: Pairs = { first: [], second: [], operation: [], dx: [], dy: [] };
+  const pairs = none();
   const { x, y, radius, movers } = crowd;
   const kin = apart.map((_, entry) => [...movers.keys()].filter((i) => movers[i]!.body.entry === entry));
   for (const [entry, list] of kin.entries())
@@ -80,11 +86,7 @@ export function kinPairsOf(images: Images, crowd: Crowd, apart: readonly number[
           const [jx, jy] = [a * x[j]! + c * y[j]! + e, b * x[j]! + d * y[j]! + f];
           const reach = apart[entry]! + radius[i]! + radius[j]!;
           images.between([jx, jy, jx, jy], [x[i]!, y[i]!, x[i]!, y[i]!], reach, (dx, dy) => {
-            pairs.first.push(i);
-            pairs.second.push(j);
-            pairs.operation.push(operation);
-            pairs.dx.push(dx);
-            pairs.dy.push(dy);
+            add(pairs, i, j, operation, dx, dy);
           });
         });
   return pairs;

@@ -22,8 +22,8 @@ export interface Relaxing {
   readonly sweeps: number;
   /** Least distance of centres of two of one entry, as a share of the larger radius: by entry. */
   readonly nests: readonly number[];
-  /** How those of one kind drift apart meanwhile, if they do. */
-  readonly drift: Drift | undefined;
+  /** How those of one kind drift apart first. */
+  readonly drift: Drift;
   /** Whether bodies that have not moved keep the gap from each other already, and are left so. */
   readonly kept: boolean;
   /** Kept on top of the gap, and overlaps that count as none: shares of the larger radius of the two. */
@@ -60,7 +60,6 @@ const BREATH = 20_000;
 export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promise<Float64Array> {
   const { movers, x, y, radius, lightness, spin } = crowd;
   const { gap, margin, close, nests, room, grid, breathe, drift } = ways;
-  const drifting = drift?.sweeps ?? 0;
   const count = movers.length;
   const left = new Float64Array(count);
   const moved = new Float64Array(count); // since the pairs were listed
@@ -74,7 +73,7 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
   const list = (): ReturnType<typeof pairsOf> =>
     pairsOf(images, crowd, gap + margin * largest + extra + skin);
   let pairs = list();
-  let kin = drift && kinPairsOf(images, crowd, drift.apart);
+  let kin = kinPairsOf(images, crowd, drift.apart);
   let clear = new Float64Array(pairs.first.length).fill(-1); // when each pair was last looked at
   const one = new Float64Array(6);
   const two = new Float64Array(6);
@@ -180,11 +179,11 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
     note(j, push(crowd, j, impulse, oa * nx + ob * ny, oc * nx + od * ny, 0));
   };
 
-  for (let sweep = 0; sweep < drifting + ways.sweeps; sweep++) {
+  for (let sweep = 0; sweep < drift.sweeps + ways.sweeps; sweep++) {
     worst = 0;
     farthest = 0;
     left.fill(0);
-    if (drift && kin && sweep < drifting)
+    if (sweep < drift.sweeps)
       for (const [k, i] of kin.first.entries())
         part(
           i,
@@ -211,15 +210,15 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
         grounded[i] = ++time;
         meetGround(i, room);
       }
-    if (sweep < drifting) before = Infinity;
+    if (sweep < drift.sweeps) before = Infinity;
     else if (worst === 0) break;
-    if (sweep >= drifting && (sweep - drifting) % PATIENCE === PATIENCE - 1) {
+    if (sweep >= drift.sweeps && (sweep - drift.sweeps) % PATIENCE === PATIENCE - 1) {
       if (worst > STALLED * before) break;
       before = worst;
     }
     if (2 * farthest > skin) {
       pairs = list();
-      if (drift && sweep < drifting) kin = kinPairsOf(images, crowd, drift.apart);
+      if (sweep < drift.sweeps) kin = kinPairsOf(images, crowd, drift.apart);
       clear = new Float64Array(pairs.first.length).fill(-1);
       moved.fill(0);
     }

@@ -1,7 +1,7 @@
 import { ringsArea, uniteRings } from "../../geometry/clip.ts";
 import { flatten } from "../../geometry/flatten.ts";
 import { imagesOf } from "../../geometry/images.ts";
-import type { Arrangement } from "../../geometry/lattice.ts";
+import { type Arrangement, cellAreaOf } from "../../geometry/lattice.ts";
 import { placing, transformPath } from "../../geometry/matrix.ts";
 import { fixing } from "../../geometry/symmetry/fixed.ts";
 import type { Standing } from "../layout.ts";
@@ -10,8 +10,7 @@ import { TOLERANCE } from "./body.ts";
 /** Share of the ground that motifs cover with their images; those of a seated one that lie over it count once. */
 export function seatedCoverage(seated: readonly Standing[], arrangement: Arrangement): number {
   const images = imagesOf(arrangement);
-  const { a, b } = arrangement.lattice;
-  const cell = Math.abs(a[0] * b[1] - a[1] * b[0]);
+  const cell = cellAreaOf(arrangement.lattice);
   return seated.reduce((sum, { motif, placement: { x, y, turn, scale, flip } }) => {
     const path = transformPath(motif.outline, placing(x, y, turn, scale, flip));
     const about = fixing(images, x, y);

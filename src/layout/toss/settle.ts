@@ -1,4 +1,4 @@
-import { transformOutline } from "../../geometry/outline.ts";
+import { type Outline, transformOutline } from "../../geometry/outline.ts";
 import type { Piece, Pose } from "./board.ts";
 import { type Crowd, createCrowd, type Mover, poseOf } from "./crowd.ts";
 import { broughtHome } from "./home.ts";
@@ -63,7 +63,7 @@ export async function freed(
     gap,
     sweeps,
     nests: job.nests,
-    drift: drift > 0 ? { apart: driftOf(stage, job.spreads, crowd), sweeps: drift } : undefined,
+    drift: { apart: drift > 0 ? driftOf(stage, job.spreads, crowd) : [], sweeps: drift },
     kept,
     margin: MARGIN,
     close: CLOSE,
@@ -93,7 +93,51 @@ export function settle(stage: Stage, job: Job, crowd: Crowd, pieces: readonly Pi
     const [a, b, c, d] = poseAt(band, body, turns, turn, scale, flip, 0, 0).matrix;
     poses.push(broughtHome(stage, job, { band, body, x, y, turn, scale, flip, matrix: [a, b, c, d, x, y] }));
   });
-  return exchange(stage, gone, poses, (pose) =>
-    fits(stage, pose) ? transformOutline(pose.body.outline, pose.matrix, pose.body.scratch) : undefined,
-  );
+  return exchange(stage, gone, poses, (pose) => (fits(stage, pose) ? outlineOf(pose) : undefined));
 }
+
+/**
+ * Pushes the motifs of a stage `gap` µm apart and puts them down, if that goes. Returns whether it did; otherwise nothing
+ * changes.
+ */
+export async function pushApart(
+  stage: Stage,
+  job: Job,
+  gap: number,
+  sweeps: number,
+  breathe: () => Promise<void>,
+  drift: number,
+): Promise<boolean> {
+  const pieces = inOrder(stage);
+  const crowd = crowdOf(job, pieces, []);
+  const left = await freed(stage, job, crowd, gap, sweeps, breathe, { drift });
+  return !left && settle(stage, job, crowd, pieces);
+}
+
+/** Rounds of pushing apart what was stirred. */
+const APART = 150;
+
+/**
+ * Pushes the motifs of a stage towards `wide` µm, which they need not reach: it moves them from where it is narrow to where
+ * it is wide. Then they are put down `stage.gap` apart, if that goes. Returns whether it did; otherwise nothing changes.
+ */
+export async function stir(
+  stage: Stage,
+  job: Job,
+  wide: number,
+  sweeps: number,
+  breathe: () => Promise<void>,
+  drift: number,
+): Promise<boolean> {
+  const pieces = inOrder(stage);
+  const crowd = crowdOf(job, pieces, []);
+  await freed(stage, job, crowd, wide, sweeps, breathe, { drift });
+  return !(await freed(stage, job, crowd, stage.gap, APART, breathe)) && settle(stage, job, crowd, pieces);
+}
+
+/** Puts a stage back to the pieces that stood on it before. */
+export function putBack(stage: Stage, before: readonly Piece[]): void {
+  exchange(stage, inOrder(stage), before, outlineOf);
+}
+
+const outlineOf = ({ body, matrix }: Pose): Outline => transformOutline(body.outline, matrix, body.scratch);

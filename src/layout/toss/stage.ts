@@ -192,3 +192,7 @@ function repaint({ board, field }: Stage, patch: Patch): void {
     },
   );
 }
+
+/** Mean distance (µm) of so many motifs in the unit: the side of the square that each has to itself. */
+export const meanDistance = ({ unit: { width, height } }: Arrangement, number: number): number =>
+  Math.sqrt((width * height) / number);

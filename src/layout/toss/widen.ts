@@ -1,6 +1,6 @@
 import type { Job } from "./job.ts";
-import { crowdOf, freed, inOrder, settle } from "./settle.ts";
-import type { Stage } from "./stage.ts";
+import { pushApart } from "./settle.ts";
+import { meanDistance, type Stage } from "./stage.ts";
 
 /** First widening, as a share of the mean distance of motifs, and the least before it is left at that. */
 const FIRST = 0.06;
@@ -22,19 +22,14 @@ export async function widen(
   gap: number,
   breathe: () => Promise<void>,
 ): Promise<number> {
-  const { width, height } = stage.arrangement.unit;
   const count = stage.board.pieces.size;
   if (count === 0) return gap;
-  const spacing = Math.sqrt((width * height) / count);
+  const spacing = meanDistance(stage.arrangement, count);
   let step = FIRST * spacing;
   let reached = gap;
   for (let k = 0; k < MOST && step >= LEAST * spacing; k++) {
     await breathe();
-    const pieces = inOrder(stage);
-    const crowd = crowdOf(job, pieces, []);
-    const went =
-      !(await freed(stage, job, crowd, Math.round(reached + step), SWEEPS, breathe, { drift: DRIFT })) &&
-      settle(stage, job, crowd, pieces);
+    const went = await pushApart(stage, job, Math.round(reached + step), SWEEPS, breathe, DRIFT);
     if (went) reached += step;
     else step /= 2;
   }

@@ -1,4 +1,10 @@
-import { type Arrangement, cellsInBlock, type Lattice, type Vector } from "../../geometry/lattice.ts";
+import {
+  type Arrangement,
+  cellAreaOf,
+  cellsInBlock,
+  type Lattice,
+  type Vector,
+} from "../../geometry/lattice.ts";
 import { compose, type Matrix, placing } from "../../geometry/matrix.ts";
 import { type Outline, outlineOf, transformOutline } from "../../geometry/outline.ts";
 import { areaOf } from "../../geometry/path.ts";
@@ -50,8 +56,8 @@ export function sceneOf(
   { lattice, operations }: Arrangement,
 ): Scene {
   const cells = cellsInBlock(lattice);
-  const { a, b, block } = lattice;
-  const cellArea = Math.abs(a[0] * b[1] - a[1] * b[0]);
+  const { block } = lattice;
+  const cellArea = cellAreaOf(lattice);
   const areas = motifs.map((motif) => areaOf(motif.outline));
   const largest = motifs.map(() => 0);
   let [sum, squares] = [0, 0];

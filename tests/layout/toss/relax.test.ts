@@ -31,7 +31,7 @@ const pushed = (crowd: Crowd, arrangement = wide, gap = GAP, sweeps = 400): Prom
     gap,
     sweeps,
     nests: [0, 0, 0],
-    drift: undefined,
+    drift: { apart: [], sweeps: 0 },
     kept: false,
     margin: 0.006,
     close: 0.002,
