@@ -24,6 +24,8 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: "source",
+          // Tests change nothing that others read, so one worker loads the library once for all its files.
+          isolate: false,
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/package/**"],
           testTimeout: 60_000,

@@ -1,8 +1,9 @@
 import { Clipper, FillRule, type Path64, type Paths64 } from "clipper2-ts";
 import { type Ring, ringArea } from "./flatten.ts";
 import type { Path } from "./path.ts";
+import { pointsOf, ringsOf } from "./points.ts";
 
-/** Rings as Clipper reads them, rounded to whole µm: the engine itself does not round. */
+/** Rings as the engine reads them, in whole µm. */
 const toPaths64 = (rings: readonly Ring[]): Paths64 => rings.map(withoutSpikes);
 
 /**
@@ -19,8 +20,8 @@ function withoutSpikes(ring: Ring): Path64 {
     const vy = r.y - q.y;
     return ux * vy === uy * vx && ux * vx + uy * vy <= 0;
   };
-  for (let i = 0; i < ring.length; i += 2) {
-    kept.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });
+  for (const point of pointsOf(ring)) {
+    kept.push(point);
     for (let n = kept.length; n > 2 && spiked(n - 3, n - 2, n - 1); n--) kept.splice(n - 2, 1);
   }
   // The seam between the last point and the first is a corner like any other.
@@ -31,35 +32,25 @@ function withoutSpikes(ring: Ring): Path64 {
   }
 }
 
-const fromPaths64 = (paths: Paths64): Ring[] =>
-  paths.map((path) => {
-    const ring = new Float64Array(path.length * 2);
-    path.forEach((point, i) => {
-      ring[2 * i] = Math.round(point.x);
-      ring[2 * i + 1] = Math.round(point.y);
-    });
-    return ring;
-  });
-
 /** Rings with every coordinate rounded to a whole µm. */
 export const roundRings = (rings: readonly Ring[]): Ring[] =>
   rings.map((ring) => ring.map((v) => Math.round(v)));
 
 /** Union of polygons, nonzero filling; outer rings come out positive, holes negative. */
 export const uniteRings = (rings: readonly Ring[]): Ring[] =>
-  fromPaths64(Clipper.union(toPaths64(rings), FillRule.NonZero));
+  ringsOf(Clipper.union(toPaths64(rings), FillRule.NonZero));
 
 /** The same area as polygons filled even-odd, now for nonzero filling. */
 export const evenOddRings = (rings: readonly Ring[]): Ring[] =>
-  fromPaths64(Clipper.union(toPaths64(rings), FillRule.EvenOdd));
+  ringsOf(Clipper.union(toPaths64(rings), FillRule.EvenOdd));
 
 /** `rings` without what `cut` covers. */
 export const subtractRings = (rings: readonly Ring[], cut: readonly Ring[]): Ring[] =>
-  fromPaths64(Clipper.difference(toPaths64(rings), toPaths64(cut), FillRule.NonZero));
+  ringsOf(Clipper.difference(toPaths64(rings), toPaths64(cut), FillRule.NonZero));
 
 /** What both sets of polygons cover. */
 export const intersectRings = (rings: readonly Ring[], other: readonly Ring[]): Ring[] =>
-  fromPaths64(Clipper.intersect(toPaths64(rings), toPaths64(other), FillRule.NonZero));
+  ringsOf(Clipper.intersect(toPaths64(rings), toPaths64(other), FillRule.NonZero));
 
 /** Sum of the signed areas of rings (µm²). */
 export const ringsArea = (rings: readonly Ring[]): number =>

@@ -1,5 +1,6 @@
 import { Clipper, EndType, FillRule, JoinType } from "clipper2-ts";
 import { type Ring, ringArea } from "./flatten.ts";
+import { ringsOf, solidPointsOf } from "./points.ts";
 
 /** How far arcs that fill a hollow may stray from round (µm). */
 const TOLERANCE = 20;
@@ -10,20 +11,11 @@ const TOLERANCE = 20;
  * hollow whose mouth closes is filled whole, however wide it is within.
  */
 export function closeHollows(rings: readonly Ring[], radius: number): Ring[] {
-  // A small loop flattens to a point or two, which the engine does not survive.
-  const solid = rings.filter((ring) => ring.length >= 6);
-  const paths = solid.map((ring) => {
-    const path: { x: number; y: number }[] = [];
-    for (let i = 0; i < ring.length; i += 2)
-      path.push({ x: Math.round(ring[i]!), y: Math.round(ring[i + 1]!) });
-    return path;
-  });
+  const paths = solidPointsOf(rings);
   const inflate = (from: typeof paths, by: number): typeof paths =>
     Clipper.inflatePaths(from, by, JoinType.Round, EndType.Polygon, 2, TOLERANCE).map((path) =>
       path.map(({ x, y }) => ({ x: Math.round(x), y: Math.round(y) })),
     );
   const closed = Clipper.union(inflate(inflate(paths, radius), -radius), paths, FillRule.NonZero);
-  return closed
-    .map((path) => Float64Array.from(path.flatMap(({ x, y }) => [Math.round(x), Math.round(y)])))
-    .filter((ring) => ringArea(ring) > 0);
+  return ringsOf(closed).filter((ring) => ringArea(ring) > 0);
 }

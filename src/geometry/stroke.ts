@@ -1,5 +1,6 @@
 import { Clipper, EndType, JoinType } from "clipper2-ts";
 import type { Ring } from "./flatten.ts";
+import { pointsOf, ringsOf } from "./points.ts";
 
 /** How a line is drawn with a pen: SVG's words and meanings. */
 export interface StrokeStyle {
@@ -21,17 +22,14 @@ const CAPS = { butt: EndType.Butt, round: EndType.Round, square: EndType.Square 
  * unit so small that rounding to it does not show. A miter beyond the limit is cut square at the limit.
  */
 export function strokeRing(line: Ring, closed: boolean, style: StrokeStyle): Ring[] {
-  const path: { x: number; y: number }[] = [];
-  for (let i = 0; i < line.length; i += 2)
-    path.push({ x: Math.round(line[i]!), y: Math.round(line[i + 1]!) });
   const end = closed ? EndType.Joined : CAPS[style.cap];
   const paths = Clipper.inflatePaths(
-    [path],
+    [pointsOf(line)],
     style.width / 2,
     JOINS[style.join],
     end,
     style.miterLimit,
     style.tolerance,
   );
-  return paths.map((ring) => Float64Array.from(ring.flatMap(({ x, y }) => [Math.round(x), Math.round(y)])));
+  return ringsOf(paths);
 }
