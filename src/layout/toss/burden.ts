@@ -6,11 +6,13 @@ import { meanDistance, type Stage } from "./stage.ts";
 
 /** How far motifs weigh on each other, in mean distances of all. */
 const REACH = 2.4;
-/** What two of a kind at full spread weigh on each other besides. */
-const KIN = 4;
-/** How far, in mean distances of that kind, but no more of their radii than so many. */
-const KIN_REACH = 1;
-const KIN_RADII = 3;
+/**
+ * What two of a kind at full spread weigh on each other besides, however light they are: three small stars in a row are seen
+ * as soon as three large ones.
+ */
+const KIN = 16;
+/** How far, in mean distances of all, but no more than the mean distance of that kind. */
+const KIN_REACH = 1.7;
 /** How much more two of a kind weigh on each other that face one way, and less that face opposite ways. */
 const FACING = 0.35;
 
@@ -33,7 +35,7 @@ export interface Burdens {
 
 /**
  * Weighs the motifs of a crowd on each other: near ones by the product of their inks, so that heavy ones and light ones
- * mix; those of a kind many times more, and most if they face one way.
+ * mix; those of a kind much more, and most if they face one way.
  */
 export function burdensOf(stage: Stage, job: Job, crowd: Crowd): Burdens {
   const { movers, turn } = crowd;
@@ -43,11 +45,10 @@ export function burdensOf(stage: Stage, job: Job, crowd: Crowd): Burdens {
   const mean = ink.reduce((sum, a) => sum + a, 0) / count;
   const weight = Float64Array.from(ink, (a) => a / mean);
   const kind = Int32Array.from(movers, ({ body }) => body.entry);
-  const inkReach = square(REACH * meanDistance(stage.arrangement, count));
-  const kinReach = Float64Array.from(kind, (entry, i) =>
-    square(
-      Math.min(KIN_RADII * crowd.radius[i]!, KIN_REACH * meanDistance(stage.arrangement, stage.used[entry]!)),
-    ),
+  const spacing = meanDistance(stage.arrangement, count);
+  const inkReach = square(REACH * spacing);
+  const kinReach = Float64Array.from(kind, (entry) =>
+    square(Math.min(KIN_REACH * spacing, meanDistance(stage.arrangement, stage.used[entry]!))),
   );
   const kin = Float64Array.from(kind, (entry) => KIN * job.spreads[entry]!);
   const facing = job.turns.free || job.turns.turn.length === 1 ? 0 : FACING;
@@ -82,12 +83,12 @@ export function burdensOf(stage: Stage, job: Job, crowd: Crowd): Burdens {
         const dx = near.x[n]! + ox - stance.x;
         const dy = near.y[n]! + oy - stance.y;
         const apart = dx * dx + dy * dy;
-        let together = apart < inkReach ? square(1 - apart / inkReach) : 0;
+        let together = apart < inkReach ? weight[i]! * weight[k]! * square(1 - apart / inkReach) : 0;
         if (kind[i] === kind[k] && apart < kinReach[i]!) {
           const alike = facing > 0 && way === 0 ? 1 + facing * cosTurns(other.turn - stance.turn) : 1;
           together += kin[i]! * alike * square(1 - apart / kinReach[i]!);
         }
-        sum += (k === i ? 0.5 : 1) * weight[i]! * weight[k]! * together;
+        sum += k === i ? together / 2 : together;
       }
       return sum;
     },

@@ -6,8 +6,8 @@ import { polish } from "./polish.ts";
 import { crowdOf, freed, inOrder, settle } from "./settle.ts";
 import type { Stage } from "./stage.ts";
 
-/** Motifs that change places are of like size: the larger at most this many times as wide. */
-const LIKE = 1.3;
+/** Of motifs that change places the larger is at most this many times as wide: a fleck makes no room for a hero. */
+const LIKE = 4;
 /** Least gain of a change, as a share of what those that move weigh before it. */
 const GAIN = 0.005;
 /** Most motifs. */
@@ -18,7 +18,7 @@ const ROUNDS = 10;
 /** Pairs weighed in a round: those of the motifs that weigh most. */
 const PAIRS = 300_000;
 /** Rounds of pushing apart after a change. */
-const SWEEPS = 60;
+const SWEEPS = 100;
 /** Pairs weighed between two breaths. */
 const BREATH = 20_000;
 
@@ -32,7 +32,7 @@ interface Change {
 }
 
 /**
- * Lets motifs of like size change places, two at a time, and single ones turn where they stand, so that heavy ones and those
+ * Lets motifs change places, two at a time, and single ones turn where they stand, so that heavy ones and those
  * of a kind are spread evenly: a change that lessens what they weigh on each other is made if all can be pushed apart after it.
  */
 export async function mingle(stage: Stage, job: Job, breathe: () => Promise<void>): Promise<void> {

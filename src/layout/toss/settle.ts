@@ -76,11 +76,19 @@ export async function freed(
 
 /**
  * Puts a freed crowd, of these pieces and newcomers, down: on allowed turns, whole µm, and only if every body that
- * moved passes the exact test. Returns whether it did; otherwise nothing changes.
+ * moved passes the exact test, and all keep `gap` µm. Returns whether it did; otherwise nothing changes.
  */
-export function settle(stage: Stage, job: Job, crowd: Crowd, pieces: readonly Piece[]): boolean {
+export function settle(
+  stage: Stage,
+  job: Job,
+  crowd: Crowd,
+  pieces: readonly Piece[],
+  gap: number = stage.gap,
+): boolean {
   const { turns } = job;
-  if (!polish(stage.images, crowd, turns, stage.gap)) return false;
+  // Those that stand keep the stage's gap from each other, and need not keep a wider one.
+  if (gap > stage.gap) crowd.moved.fill(1);
+  if (!polish(stage.images, crowd, turns, gap)) return false;
   const gone: Piece[] = [];
   const poses: Pose[] = [];
   (crowd.movers as readonly Newcomer[]).forEach(({ body, band, scale, flip }, i) => {
@@ -111,7 +119,7 @@ export async function pushApart(
   const pieces = inOrder(stage);
   const crowd = crowdOf(job, pieces, []);
   const left = await freed(stage, job, crowd, gap, sweeps, breathe, { drift });
-  return !left && settle(stage, job, crowd, pieces);
+  return !left && settle(stage, job, crowd, pieces, gap);
 }
 
 /** Rounds of pushing apart what was stirred. */

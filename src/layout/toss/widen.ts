@@ -4,7 +4,7 @@ import { meanDistance, type Stage } from "./stage.ts";
 
 /** First widening, as a share of the mean distance of motifs, and the least before it is left at that. */
 const FIRST = 0.06;
-const LEAST = 0.008;
+const LEAST = 0.002;
 /** Rounds of pushing for one widening. */
 const SWEEPS = 150;
 /** Rounds in which those of a kind drift apart meanwhile. */

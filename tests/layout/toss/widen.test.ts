@@ -30,7 +30,7 @@ const placementsOf = (stage: Stage, job: Job): Placement[] =>
   }));
 
 test.each(["straight", "half-drop", "mirror"] as const)(
-  "the gap that %s motifs are said to have come to, they keep but for a little, and it is wider than theirs was",
+  "the gap that %s motifs are said to have come to, they keep, and it is wider than theirs was",
   async (name) => {
     const arrangement = repeats[name](80, 70);
     const job = jobOf(arrangement);
@@ -47,8 +47,8 @@ test.each(["straight", "half-drop", "mirror"] as const)(
     expect(reached).toBeGreaterThan(3500);
     const after = placementsOf(stage, job);
     const { distance } = smallestClearance(after, outlines, arrangement, 12);
-    // Pushed apart by points and grids, which may be off by a little; what is kept for sure is the stage's own gap.
-    expect(distance * 1000).toBeGreaterThan(0.95 * reached);
+    // Of flattened outlines it is exact: drawn ones may come nearer by what flattening takes.
+    expect(distance * 1000).toBeGreaterThan(reached - SLACK);
     expect(after.map(({ motif }) => motif).sort()).toEqual(before.map(({ motif }) => motif).sort());
     for (const { x, y } of after) {
       expect(Number.isInteger(x) && Number.isInteger(y)).toBe(true);
