@@ -63,7 +63,7 @@ export function pointSideSquared(
 }
 
 /** Squared gap between box `i` of `a` and box `j` of `b` moved by (dx, dy); four numbers a box. */
-function boxGapSquared(
+export function boxGapSquared(
   a: Float64Array,
   i: number,
   b: Float64Array,

@@ -8,13 +8,16 @@ export type Bounds = ArrayLike<number>;
 /** The translations and operations of a repeat, ready to be asked for the copies near a place. */
 export interface Images {
   readonly operations: readonly Matrix[];
-  /** Calls `visit` with every translation that brings `moving` to within `reach` of `still` on both axes. */
+  /**
+   * Calls `visit` with every translation that brings `moving` to within `reach` of `still` on both axes; true from `visit`
+   * ends it. Returns whether it was ended.
+   */
   readonly between: (
     moving: Bounds,
     still: Bounds,
     reach: number,
-    visit: (dx: number, dy: number) => void,
-  ) => void;
+    visit: (dx: number, dy: number) => unknown,
+  ) => boolean;
   /** The translation that brings a point into the unit (its region, if it has one), if there is one. */
   readonly home: (x: number, y: number) => Vector | undefined;
 }
@@ -33,7 +36,9 @@ export function imagesOf(arrangement: Arrangement): Images {
       const bottom = still[3]! - moving[1]! + reach;
       for (const [cx, cy] of cells)
         for (let x = cx + width * Math.ceil((left - cx) / width); x <= right; x += width)
-          for (let y = cy + height * Math.ceil((top - cy) / height); y <= bottom; y += height) visit(x, y);
+          for (let y = cy + height * Math.ceil((top - cy) / height); y <= bottom; y += height)
+            if (visit(x, y) === true) return true;
+      return false;
     },
     home(x, y) {
       for (const [cx, cy] of cells) {

@@ -1,3 +1,4 @@
+import { boxGapSquared } from "./distance.ts";
 import type { Outline } from "./outline.ts";
 
 /** The nearest points of two outlines. */
@@ -20,9 +21,9 @@ export function nearestPoints(a: Outline, b: Outline, dx: number, dy: number, li
     const p = from.points;
     const q = to.points;
     for (let i = 0; i < from.runs.length; i += 2) {
-      if (gapSquared(from.boxes, i * 2, to.box, 0, ox, oy) >= best) continue;
+      if (boxGapSquared(from.boxes, i * 2, to.box, 0, ox, oy) >= best) continue;
       for (let j = 0; j < to.runs.length; j += 2) {
-        if (gapSquared(from.boxes, i * 2, to.boxes, j * 2, ox, oy) >= best) continue;
+        if (boxGapSquared(from.boxes, i * 2, to.boxes, j * 2, ox, oy) >= best) continue;
         const lastOne = from.runs[i + 1]! * 2;
         const lastTwo = to.runs[j + 1]! * 2;
         for (let s = from.runs[i]! * 2; s <= lastOne; s += 2) {
@@ -51,11 +52,4 @@ export function nearestPoints(a: Outline, b: Outline, dx: number, dy: number, li
   points(a, b, dx, dy, 1);
   points(b, a, -dx, -dy, -1);
   return found;
-}
-
-/** Squared gap between box `i` of `a` and box `j` of `b` moved by (dx, dy); four numbers a box. */
-function gapSquared(a: Float64Array, i: number, b: Float64Array, j: number, dx: number, dy: number): number {
-  const gapX = Math.max(a[i]! - b[j + 2]! - dx, b[j]! + dx - a[i + 2]!, 0);
-  const gapY = Math.max(a[i + 1]! - b[j + 3]! - dy, b[j + 1]! + dy - a[i + 3]!, 0);
-  return gapX * gapX + gapY * gapY;
 }

@@ -38,11 +38,9 @@ export function differing(images: Images, x: number, y: number): ReadonlySet<Mat
   for (const operation of images.operations) {
     const [a, b, c, d, e, f] = operation;
     const [u, v] = [a * x + c * y + e, b * x + d * y + f];
-    let known = false;
-    for (const [p, q] of kept.values())
-      images.between([u, v, u, v], [p, q, p, q], ONE, () => {
-        known = true;
-      });
+    const known = [...kept.values()].some(([p, q]) =>
+      images.between([u, v, u, v], [p, q, p, q], ONE, () => true),
+    );
     if (!known) kept.set(operation, [u, v]);
   }
   return new Set(kept.keys());

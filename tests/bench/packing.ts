@@ -36,7 +36,9 @@ function jobOf(seed: string): Job {
   const given = options({ entries: mix([1 / 3, 1]), gap: GAP });
   const bodies = bodiesOf(given.entries);
   const classes = SCALES.map((scale) =>
-    bodies.map((list, entry): Band => ({ entry, bodies: list, low: scale, high: scale })),
+    bodies.map(
+      (list, entry): Band => ({ entry, bodies: list, low: scale, high: scale, range: [scale, scale] }),
+    ),
   );
   return jobFor(given, classes, tools(seed, arrangement));
 }

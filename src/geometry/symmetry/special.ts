@@ -79,14 +79,10 @@ function fixedPoint([a, b, c, d, e, f]: Matrix): readonly [number, number] {
 
 /** Whether some operation and translation map a centre onto a point. */
 function isAlike(images: Images, { x, y }: Centre, toX: number, toY: number): boolean {
-  let found = false;
-  for (const [a, b, c, d, e, f] of images.operations) {
+  return images.operations.some(([a, b, c, d, e, f]) => {
     const [ox, oy] = [a * x + c * y + e, b * x + d * y + f];
-    images.between([ox, oy, ox, oy], [toX, toY, toX, toY], GLIDE, () => {
-      found = true;
-    });
-  }
-  return found;
+    return images.between([ox, oy, ox, oy], [toX, toY, toX, toY], GLIDE, () => true);
+  });
 }
 
 /** The line that a reflection leaves where it is, cut off at a convex region; undefined for a glide. */

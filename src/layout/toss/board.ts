@@ -3,6 +3,7 @@ import { type Images, transformBounds } from "../../geometry/images.ts";
 import { compose, type Matrix } from "../../geometry/matrix.ts";
 import { copyOutline, type Outline, transformOutline } from "../../geometry/outline.ts";
 import type { Body } from "./body.ts";
+import { bucketsOver } from "./buckets.ts";
 import { createKinIndex, type KinIndex } from "./kin-index.ts";
 import type { Obstacles } from "./obstacles.ts";
 import type { Band } from "./plan.ts";
@@ -80,17 +81,12 @@ export function createBoard(
   extra: number,
   obstacles?: Obstacles,
 ): Board {
-  const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
-  const columns = Math.max(1, Math.ceil((right - left) / bucket));
-  const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
-  const buckets: Copy[][] = Array.from({ length: columns * rows }, () => []);
+  const { columns, count, column, row } = bucketsOver(zone, bucket);
+  const buckets: Copy[][] = Array.from({ length: count }, () => []);
   const pieces = new Set<Piece>();
   const kin = createKinIndex<Copy>(zone, bucket);
   let searches = 0;
   let serial = 0;
-
-  const column = (x: number): number => Math.min(columns - 1, Math.max(0, Math.floor((x - left) / bucket)));
-  const row = (y: number): number => Math.min(rows - 1, Math.max(0, Math.floor((y - top) / bucket)));
 
   function eachBucket(copy: Copy, visit: (list: Copy[]) => void): void {
     const { box } = copy.outline;
@@ -191,15 +187,13 @@ export function selfCopies(
   reach: number,
   visit: (copy: Outline, dx: number, dy: number) => boolean,
 ): boolean {
-  let found = false;
-  images.operations.forEach((operation, index) => {
+  return images.operations.some((operation, index) => {
     let copy: Outline | undefined = index === 0 ? outline : undefined;
     const box = index === 0 ? outline.box : transformBounds(outline.box, operation);
-    images.between(box, outline.box, reach, (dx, dy) => {
-      if (found || (index === 0 && (dx < 0 || (dx === 0 && dy <= 0)))) return;
+    return images.between(box, outline.box, reach, (dx, dy) => {
+      if (index === 0 && (dx < 0 || (dx === 0 && dy <= 0))) return false;
       copy ??= transformOutline(outline, operation);
-      found = visit(copy, dx, dy);
+      return visit(copy, dx, dy);
     });
   });
-  return found;
 }

@@ -59,13 +59,47 @@ export function bodiesOf(entries: readonly TossEntry[], hollows = 0): readonly (
   return entries.map((entry, index) => entry.drawings.map((drawn) => bodyOf(drawn, entry, index, hollows)));
 }
 
-function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number, hollows: number): Body {
-  const rings = silhouetteOf(drawn.motif.outline, TOLERANCE / entry.scale[1]);
+/** The same, with a breath after each drawing: hundreds of them take a second. */
+export async function bodiesInTurn(
+  entries: readonly TossEntry[],
+  hollows: number | undefined,
+  breathe: () => Promise<void>,
+): Promise<readonly (readonly Body[])[]> {
+  const bodies: Body[][] = [];
+  for (const [index, entry] of entries.entries()) {
+    const own: Body[] = [];
+    for (const drawn of entry.drawings) {
+      own.push(bodyOf(drawn, entry, index, hollows));
+      await breathe();
+    }
+    bodies.push(own);
+  }
+  return bodies;
+}
+
+/**
+ * A body flattened for another scale, as a motif that stands is held against others. What it is tried and pushed by stays as it
+ * was: what stands is neither.
+ */
+export function flattenedFor(body: Body, scale: number, hollows = 0): Body {
+  const { circle, closed, rings } = flattened(body.drawn, scale, hollows);
+  const outline = closed(rings);
+  return { ...body, circle, outline, scratch: blankOutline(outline) };
+}
+
+/** A drawing's silhouette at its largest scale, the circle around it, and how its hollows are closed. */
+function flattened({ motif }: DrawnMotif, scale: number, hollows: number) {
+  const rings = silhouetteOf(motif.outline, TOLERANCE / scale);
   const circle = enclosingCircle(outlineOfRings(rings).points);
-  if (!(circle.r > 0))
-    throw badShape(`toss > motifs[${entry.listed ?? index}]`, `"${drawn.motif.name}" encloses no area`);
   const closed = (open: readonly Ring[]): Outline =>
     outlineOfRings(hollows > 0 ? closeHollows(open, hollows * circle.r) : open);
+  return { rings, circle, closed };
+}
+
+function bodyOf(drawn: DrawnMotif, entry: TossEntry, index: number, hollows = 0): Body {
+  const { rings, circle, closed } = flattened(drawn, entry.scale[1], hollows);
+  if (!(circle.r > 0))
+    throw badShape(`toss > motifs[${entry.listed ?? index}]`, `"${drawn.motif.name}" encloses no area`);
   const outline = closed(rings);
   const coarse = closed(silhouetteOf(drawn.motif.outline, circle.r / 40));
   const texture = textureOf(coarse, circle);

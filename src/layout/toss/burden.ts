@@ -13,8 +13,12 @@ const REACH = 2.4;
 const KIN = 16;
 /** How far, in mean distances of all, but no more than the mean distance of that kind. */
 const KIN_REACH = 1.7;
-/** How much more two of a kind weigh on each other that face one way, and less that face opposite ways. */
-const FACING = 0.35;
+/**
+ * How much more two of a kind weigh on each other that face one way, to within 11 degrees: were those that face opposite ways to weigh
+ * less than others, of three angles only two would be left.
+ */
+const FACING = 0.7;
+const ALIKE = 0.98;
 
 /** A pose that a motif may take at a place: its turn, and where the middle of its ink lies from its centre (µm). */
 export interface Stance {
@@ -85,7 +89,8 @@ export function burdensOf(stage: Stage, job: Job, crowd: Crowd): Burdens {
         const apart = dx * dx + dy * dy;
         let together = apart < inkReach ? weight[i]! * weight[k]! * square(1 - apart / inkReach) : 0;
         if (kind[i] === kind[k] && apart < kinReach[i]!) {
-          const alike = facing > 0 && way === 0 ? 1 + facing * cosTurns(other.turn - stance.turn) : 1;
+          const alike =
+            facing > 0 && way === 0 && cosTurns(other.turn - stance.turn) > ALIKE ? 1 + facing : 1;
           together += kin[i]! * alike * square(1 - apart / kinReach[i]!);
         }
         sum += k === i ? together / 2 : together;

@@ -6,6 +6,7 @@ import { type Outline, outlineOfRings, silhouetteOf, transformOutline } from "..
 import { fixesPoint } from "../../geometry/symmetry/fixed.ts";
 import type { Placement, Standing } from "../layout.ts";
 import { type Body, SLACK, TOLERANCE } from "./body.ts";
+import { bucketsOver } from "./buckets.ts";
 import { type Confines, forbiddenRings } from "./confines.ts";
 import { edgeOf } from "./terrain.ts";
 
@@ -99,7 +100,7 @@ function boxAround(placed: readonly Placed[]): Float64Array {
   return all;
 }
 
-/** Outlines by place, in squares about as wide as one of them. */
+/** Outlines by place, in buckets about as wide as one of them. */
 interface Near {
   readonly box: Bounds;
   readonly reach: number;
@@ -111,36 +112,25 @@ function nearBy(placed: readonly Placed[], reach: number): Near {
   const box = boxAround(placed);
   const [left, top, right, bottom] = box as unknown as [number, number, number, number];
   const square = Math.max(1, Math.sqrt(((right - left) * (bottom - top)) / Math.max(1, placed.length)));
-  const squares = new Map<number, number[]>();
-  const rows = Math.floor((bottom - top) / square) + 1;
-  const columns = Math.floor((right - left) / square) + 1;
-  const span = (low: number, high: number, from: number, count: number): readonly [number, number] => [
-    Math.max(0, Math.floor((low - from) / square)),
-    Math.min(count - 1, Math.floor((high - from) / square)),
-  ];
+  const { columns, count, column, row } = bucketsOver(box, square);
+  const buckets: number[][] = Array.from({ length: count }, () => []);
   const seen = new Uint32Array(placed.length);
   let searches = 0;
   placed.forEach(({ outline: { box: own } }, k) => {
-    const [i0, i1] = span(own[0]!, own[2]!, left, columns);
-    const [j0, j1] = span(own[1]!, own[3]!, top, rows);
-    for (let j = j0; j <= j1; j++)
-      for (let i = i0; i <= i1; i++) {
-        const list = squares.get(j * columns + i);
-        if (list) list.push(k);
-        else squares.set(j * columns + i, [k]);
-      }
+    for (let j = row(own[1]!); j <= row(own[3]!); j++)
+      for (let i = column(own[0]!); i <= column(own[2]!); i++) buckets[j * columns + i]!.push(k);
   });
   return {
     box,
     reach,
     at(minX, minY, maxX, maxY) {
-      const [i0, i1] = span(minX - reach, maxX + reach, left, columns);
-      const [j0, j1] = span(minY - reach, maxY + reach, top, rows);
+      const [fromColumn, toColumn] = [column(minX - reach), column(maxX + reach)];
+      const toRow = row(maxY + reach);
       const found: number[] = [];
       searches++;
-      for (let j = j0; j <= j1; j++)
-        for (let i = i0; i <= i1; i++)
-          for (const k of squares.get(j * columns + i) ?? []) {
+      for (let j = row(minY - reach); j <= toRow; j++)
+        for (let i = fromColumn; i <= toColumn; i++)
+          for (const k of buckets[j * columns + i]!) {
             if (seen[k] === searches) continue;
             seen[k] = searches;
             found.push(k);
@@ -163,11 +153,10 @@ function firstNear(
   limit: number,
 ): Placed | undefined {
   let met: Placed | undefined;
-  images.operations.forEach((operation, index) => {
+  images.operations.some((operation, index) => {
     let copy: Outline | undefined = index === 0 ? one.outline : undefined;
     const box = index === 0 ? one.outline.box : transformBounds(one.outline.box, operation);
-    images.between(box, near.box, near.reach, (dx, dy) => {
-      if (met) return;
+    return images.between(box, near.box, near.reach, (dx, dy) => {
       const itself = index === 0 && dx === 0 && dy === 0;
       const [a, b, c, d, e, f] = operation;
       const isOwn = one.seat && fixesPoint([a, b, c, d, e + dx, f + dy], one.seat.x, one.seat.y);
@@ -177,8 +166,9 @@ function firstNear(
         copy ??= transformOutline(one.outline, operation);
         if (!isCloser(other.outline, copy, dx, dy, limit + Math.max(one.extra, other.extra))) continue;
         met = other;
-        return;
+        return true;
       }
+      return false;
     });
   });
   return met;

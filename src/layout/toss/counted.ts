@@ -2,10 +2,11 @@ import { badInput } from "../../errors/catalogue.ts";
 import { isHopeless } from "./count-for.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
 import { evenOut } from "./even-out.ts";
-import { packEvenly } from "./evenly.ts";
+import { packTightly } from "./evenly.ts";
 import { isFarTooMany } from "./far-too-many.ts";
 import { filledStage } from "./filled.ts";
-import { countByEntry, stillWanted } from "./held.ts";
+import { countByEntry, countsFor, stillWanted } from "./held.ts";
+import { takeBack } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
 import { bandQuotas } from "./plan.ts";
 import { sampledCount } from "./sampled-count.ts";
@@ -25,8 +26,13 @@ const EFFORTS: readonly Effort[] = [LIGHTLY, EVENLY, TIGHTLY];
 export async function packCounted(job: Job, gap: number, count: number): Promise<Stage> {
   const stage = await countedStage(job, gap, count);
   if (stage) return stage;
-  const fit =
-    (await sampledCount(job, gap)) ?? (await packEvenly(job, gap)).board.pieces.size + job.fixed.length;
+  const sampled = await sampledCount(job, gap);
+  const packed = sampled === undefined ? await packTightly(job, gap) : undefined;
+  const fit = sampled ?? packed!.board.pieces.size + job.fixed.length;
+  if (packed && fit >= count && takeBack(packed, countsFor(count, job.shares, already(job)))) {
+    await widen(packed, job, gap, () => job.step(0.8));
+    return packed;
+  }
   throw badInput(
     "count-too-large",
     "toss > count",
@@ -35,9 +41,11 @@ export async function packCounted(job: Job, gap: number, count: number): Promise
   );
 }
 
-/** What {@link packCounted} packs; undefined when so many do not fit. */
+const already = ({ fixed, shares }: Job): number[] => countByEntry(fixed, shares.length);
+
+/** What {@link packCounted} packs; undefined when so many are not got in by the ways that spread them evenly. */
 export async function countedStage(job: Job, gap: number, count: number): Promise<Stage | undefined> {
-  const wanted = stillWanted(count, job.shares, countByEntry(job.fixed, job.shares.length));
+  const wanted = stillWanted(count, job.shares, already(job));
   const more = count - job.fixed.length;
   const bands = bandQuotas(job.classes, wanted);
   if (isHopeless(job, gap, bands) || (await isFarTooMany(job, gap, bands))) return undefined;

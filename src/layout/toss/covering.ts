@@ -13,6 +13,7 @@ const ATTEMPTS = 3;
  */
 export async function packCovering(job: Job, gap: number, coverage: number): Promise<Stage> {
   const wanted = coverage * groundOf(job) - fixedArea(job);
+  if (wanted <= 0) return (await countedStage(job, gap, job.fixed.length))!;
   let count = nearestCount(job, wanted);
   let best: Stage | undefined;
   const tried = new Set<number>();

@@ -7,11 +7,22 @@ import type { Grid } from "./distance-map.ts";
  * room. The window is the unit and a margin, so that a disc beside the unit can be looked up without wrapping.
  */
 export interface Field extends Grid {
+  /** The least of the distances of motifs less what each wants beyond the gap. */
   readonly values: Float32Array;
+  /** The least distance alone, to be held against what a newcomer wants itself; the same array where no motif wants anything. */
+  readonly plain: Float32Array;
   /** What the cells hold without any motif of the toss. */
-  readonly ground: Float32Array;
+  readonly ground: Ground;
   /** No cell holds more than this. */
   readonly cap: number;
+  /** The most that any motif wants beyond the gap. */
+  readonly extra: number;
+}
+
+/** See {@link Field.ground}. */
+interface Ground {
+  readonly values: Float32Array;
+  readonly plain: Float32Array;
 }
 
 /** The grid of a field over `window` (minX, minY, maxX, maxY). */
@@ -22,14 +33,15 @@ export function gridOver(window: Float64Array, cell: number): Grid {
   return { cell, left, top, columns, rows };
 }
 
-/** Distances that lower a field's ground: where there is `distance`, it holds no more than `distance + more`. */
+/** Distances that lower a field's ground: its values hold no more than distance + `values`, the plain ones distance + `plain`. */
 export interface Lower {
   readonly distances: Float32Array;
-  readonly more: number;
+  readonly values: number;
+  readonly plain: number;
 }
 
 /**
- * An empty field over a grid.
+ * An empty field over a grid, for motifs that want up to `extra` beyond the gap.
  *
  * A motif must also keep clear of its own copies: a disc of radius r at c and its copy at c' are `gap` apart when
  * |c - c'| is 2r + gap. Holding (|c - c'| + gap) / 2 as the distance there says just that, so mirror lines and
@@ -40,8 +52,26 @@ export function createField(
   grid: Grid,
   cap: number,
   gap: number,
-  lower: readonly Lower[] = [],
+  extra: number,
+  lower: readonly Lower[],
 ): Field {
+  const groundOf = (apart: number, which: "values" | "plain"): Float32Array =>
+    lowered(ownRoom(images, grid, cap, apart), lower, which);
+  const values = groundOf(gap, "values");
+  const plain = extra > 0 ? groundOf(gap + extra, "plain") : values;
+  const free = values.slice();
+  return {
+    ...grid,
+    values: free,
+    plain: extra > 0 ? plain.slice() : free,
+    ground: { values, plain },
+    cap,
+    extra,
+  };
+}
+
+/** What a field holds where only a motif's own copies, `gap` from it, bound it. */
+function ownRoom(images: Images, grid: Grid, cap: number, gap: number): Float32Array {
   const { cell, left, top, columns, rows } = grid;
   const ground = new Float32Array(columns * rows).fill(cap);
   images.operations.forEach((operation, index) => {
@@ -61,10 +91,18 @@ export function createField(
         });
       }
   });
-  for (const { distances, more } of lower)
-    for (let at = 0; at < ground.length; at++) ground[at] = Math.min(ground[at]!, distances[at]! + more);
-  return { ...grid, values: ground.slice(), ground, cap };
+  return ground;
 }
+
+function lowered(ground: Float32Array, lower: readonly Lower[], which: "values" | "plain"): Float32Array {
+  for (const { distances, [which]: more } of lower)
+    for (let at = 0; at < ground.length; at++) ground[at] = Math.min(ground[at]!, distances[at]! + more);
+  return ground;
+}
+
+/** Room at a cell for a motif that wants `extra` beyond the gap itself: of two motifs, the larger wish counts. */
+export const roomAt = ({ values, plain }: Field, cell: number, extra: number): number =>
+  extra > 0 ? Math.min(values[cell]!, plain[cell]! - extra) : values[cell]!;
 
 /** A part of the field, cells from and to, both included. */
 export interface Patch {
@@ -86,17 +124,25 @@ export function patchAround(field: Field, x: number, y: number, reach: number): 
 }
 
 /** Puts a patch back to its ground. */
-export function clearPatch(field: Field, patch: Patch): void {
+export function clearPatch({ values, plain, ground, columns }: Field, patch: Patch): void {
   for (let row = patch.fromRow; row <= patch.toRow; row++) {
-    const from = row * field.columns + patch.fromColumn;
-    const to = row * field.columns + patch.toColumn + 1;
-    if (to > from) field.values.set(field.ground.subarray(from, to), from);
+    const from = row * columns + patch.fromColumn;
+    const to = row * columns + patch.toColumn + 1;
+    if (to <= from) continue;
+    values.set(ground.values.subarray(from, to), from);
+    if (plain !== values) plain.set(ground.plain.subarray(from, to), from);
   }
+}
+
+/** Puts a whole field back to its ground. */
+export function clearField({ values, plain, ground }: Field): void {
+  values.set(ground.values);
+  if (plain !== values) plain.set(ground.plain);
 }
 
 /** Lowers the field around one copy, within a patch where one is given. */
 export function paint(field: Field, copy: Copy, within?: Patch): void {
-  const { cell, left, top, columns, values, cap } = field;
+  const { cell, left, top, columns, values, plain, cap } = field;
   const { texture, extra } = copy.piece.body;
   const { scale } = copy.piece;
   const reach = copy.r + cap + extra;
@@ -136,8 +182,9 @@ export function paint(field: Field, copy: Copy, within?: Patch): void {
       const fv = tv - iv;
       const upper = texels[i]! + (texels[i + 1]! - texels[i]!) * fu;
       const lower = texels[i + side]! + (texels[i + side + 1]! - texels[i + side]!) * fu;
-      const distance = (upper + (lower - upper) * fv + beyond) * scale - extra;
-      if (distance < values[at]!) values[at] = distance;
+      const distance = (upper + (lower - upper) * fv + beyond) * scale;
+      if (distance - extra < values[at]!) values[at] = distance - extra;
+      if (distance < plain[at]!) plain[at] = distance;
     }
   }
 }

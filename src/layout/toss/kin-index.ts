@@ -1,3 +1,5 @@
+import { bucketsOver } from "./buckets.ts";
+
 /** Has a middle (µm). */
 interface Placed {
   readonly mx: number;
@@ -19,12 +21,9 @@ const SIDE = 64;
 export function createKinIndex<C extends Placed>(zone: Float64Array, least: number): KinIndex<C> {
   const [left, top, right, bottom] = zone as unknown as [number, number, number, number];
   const bucket = Math.max(least, (right - left) / SIDE, (bottom - top) / SIDE);
-  const columns = Math.max(1, Math.ceil((right - left) / bucket));
-  const rows = Math.max(1, Math.ceil((bottom - top) / bucket));
+  const { columns, count, column, row } = bucketsOver(zone, bucket);
   const lists: C[][] = [];
   const grids: (C[] | undefined)[][] = [];
-  const column = (x: number): number => Math.min(columns - 1, Math.max(0, Math.floor((x - left) / bucket)));
-  const row = (y: number): number => Math.min(rows - 1, Math.max(0, Math.floor((y - top) / bucket)));
   const drop = (list: C[], copy: C): void => {
     const at = list.indexOf(copy);
     list[at] = list[list.length - 1]!;
@@ -33,7 +32,7 @@ export function createKinIndex<C extends Placed>(zone: Float64Array, least: numb
   return {
     add(entry, copy) {
       lists[entry] ??= [];
-      grids[entry] ??= new Array<C[] | undefined>(columns * rows).fill(undefined);
+      grids[entry] ??= new Array<C[] | undefined>(count).fill(undefined);
       lists[entry].push(copy);
       const at = row(copy.my) * columns + column(copy.mx);
       const cell = grids[entry][at];

@@ -1,11 +1,14 @@
 import type { Matrix } from "../../geometry/matrix.ts";
 import type { Random } from "../../seed/random.ts";
 import type { Body } from "./body.ts";
+import { drawnScale } from "./drawn-scale.ts";
+import { roomAt } from "./field.ts";
 import type { Job } from "./job.ts";
 import { isNearKin, spacingOf } from "./kin.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import type { Newcomer } from "./settle.ts";
 import type { Stage } from "./stage.ts";
+import { type Place, type Taken, takenOver } from "./taken.ts";
 import { poseAt } from "./trial.ts";
 
 /** Points looked at for each place chosen: the fewer are wanted, the closer the look. */
@@ -15,19 +18,14 @@ const MOST = 1500;
 const AHEAD = 2;
 /** Turns tried at a place. */
 const TURNS = 12;
-
-/** A place (µm) and how far around it is taken. */
-export interface Place {
-  readonly x: number;
-  readonly y: number;
-  readonly r: number;
-}
+/** Places chosen between two breaths. */
+const BREATH = 32;
 
 /**
  * Bodies for the widest places, of the entries that are most behind their shares, though they will overlap there.
  * `room` says how many more of a band may come; `spurned` are places that were tried in vain.
  */
-export function chooseNewcomers(
+export async function chooseNewcomers(
   stage: Stage,
   job: Job,
   sizeClass: SizeClass,
@@ -35,14 +33,18 @@ export function chooseNewcomers(
   random: Random,
   room: (band: Band) => number,
   spurned: readonly Place[],
-): Newcomer[] {
+  breathe: () => Promise<void>,
+): Promise<Newcomer[]> {
   const coming = new Map<Band, number>();
   const chosen: Newcomer[] = [];
-  const taken: Place[] = [...spurned];
+  const { width, height } = stage.arrangement.unit;
+  const taken = takenOver([0, 0, width, height], count + spurned.length);
+  for (const place of spurned) taken.add(place);
   const fed = (band: Band): number =>
     (stage.used[band.entry]! + stage.placed.get(band)! + 2 * (coming.get(band) ?? 0)) /
     job.shares[band.entry]!;
   for (let k = 0; k < count; k++) {
+    if (k % BREATH === BREATH - 1) await breathe();
     const open = sizeClass.filter((band) => room(band) > (coming.get(band) ?? 0));
     if (open.length === 0) break;
     const least = Math.min(...open.map(fed));
@@ -53,11 +55,11 @@ export function chooseNewcomers(
     );
     const band = random.pick(apart.length > 0 ? apart : due);
     coming.set(band, (coming.get(band) ?? 0) + 1);
-    const { low, high } = band;
-    const scale = low === high ? high : Math.round(random.between(low, high) * 1000) / 1000;
+    const { low, high, range } = band;
+    const scale = low === high ? high : drawnScale(random.between(low, high), range);
     const body = random.pick(band.bodies);
     chosen.push(poseIn(stage, job, band, body, scale, random, x, y));
-    taken.push({ x, y, r: body.circle.r * scale });
+    taken.add({ x, y, r: body.circle.r * scale });
   }
   return chosen;
 }
@@ -65,7 +67,7 @@ export function chooseNewcomers(
 /** The widest of some places of the unit, where a motif that is to start in it may start. */
 function widestPlace(
   { field, arrangement, images }: Stage,
-  taken: readonly Place[],
+  taken: Taken,
   places: number,
   random: Random,
 ): [x: number, y: number] {
@@ -79,12 +81,7 @@ function widestPlace(
     if (arrangement.region && !images.home(x, y)) continue;
     let room = values[Math.round((y - top) / cell) * columns + Math.round((x - left) / cell)]!;
     if (room >= cap) room = Infinity; // beyond what the field tells
-    for (let t = 0; t < taken.length && room > widest; t++) {
-      const other = taken[t]!;
-      const dx = other.x - x;
-      const dy = other.y - y;
-      room = Math.min(room, Math.sqrt(dx * dx + dy * dy) - other.r);
-    }
+    if (room > widest) room = taken.roomAt(x, y, room, widest);
     if (room <= widest) continue;
     widest = room;
     best = [x, y];
@@ -126,8 +123,8 @@ function overlapOf({ field, gap }: Stage, { spots, extra }: Body, matrix: Matrix
     const column = Math.round((a * spots[i]! + c * spots[i + 1]! + e - field.left) / field.cell);
     const row = Math.round((b * spots[i]! + d * spots[i + 1]! + f - field.top) / field.cell);
     const inside = column >= 0 && row >= 0 && column < field.columns && row < field.rows;
-    const value = inside ? field.values[row * field.columns + column]! : 0;
-    sum += Math.max(0, spots[i + 2]! * scale + gap + extra - value);
+    const room = inside ? roomAt(field, row * field.columns + column, extra) : 0;
+    sum += Math.max(0, spots[i + 2]! * scale + gap - room);
   }
   return sum;
 }

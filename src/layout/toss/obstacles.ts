@@ -6,6 +6,7 @@ import { placing } from "../../geometry/matrix.ts";
 import { type Outline, outlineOfRings, silhouetteOf, transformOutline } from "../../geometry/outline.ts";
 import type { Standing } from "../layout.ts";
 import { TOLERANCE } from "./body.ts";
+import { bucketsOver } from "./buckets.ts";
 import type { Moved } from "./distance-map.ts";
 
 /** Something that stands on the board and is no piece of it: never moved, counted or taken up. */
@@ -42,12 +43,9 @@ export function createObstacles(
   limit: number,
 ): Obstacles {
   const [left, top] = [zone[0]!, zone[1]!];
-  const columns = Math.max(1, Math.ceil((zone[2]! - left) / bucket));
-  const rows = Math.max(1, Math.ceil((zone[3]! - top) / bucket));
-  const buckets: Obstacle[][] = Array.from({ length: columns * rows }, () => []);
+  const { columns, count, column, row } = bucketsOver(zone, bucket);
+  const buckets: Obstacle[][] = Array.from({ length: count }, () => []);
   let searches = 0;
-  const column = (x: number): number => Math.min(columns - 1, Math.max(0, Math.floor((x - left) / bucket)));
-  const row = (y: number): number => Math.min(rows - 1, Math.max(0, Math.floor((y - top) / bucket)));
   const put = (obstacle: Obstacle): void => {
     const { outline, dx, dy } = obstacle;
     const [minX, minY, maxX, maxY] = outline.box as unknown as [number, number, number, number];

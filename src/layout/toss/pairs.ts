@@ -1,4 +1,5 @@
 import type { Images } from "../../geometry/images.ts";
+import { type Buckets, bucketsOver } from "./buckets.ts";
 import type { Crowd } from "./crowd.ts";
 
 /** Bodies that could touch: body `first[k]`, and `second[k]` under an operation and moved by (dx, dy). */
@@ -20,34 +21,46 @@ function add(pairs: Pairs, i: number, j: number, operation: number, dx: number, 
   pairs.dy.push(dy);
 }
 
+/** Bodies of a crowd by the place of their centres, as lists threaded through one array. */
+interface Threaded extends Buckets {
+  /** The box of all centres (µm). */
+  readonly box: readonly number[];
+  /** The first of a bucket, and the next after each, the lowest number first; -1 where there is none. */
+  readonly head: Int32Array;
+  readonly next: Int32Array;
+  /** The largest radius (µm). */
+  readonly widest: number;
+}
+
+/** See {@link Threaded}: of these bodies, in buckets that hold two of the largest and `reach` µm. */
+function threaded({ x, y, radius }: Crowd, bodies: readonly number[], reach: number): Threaded {
+  let widest = 0;
+  const box: [number, number, number, number] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const i of bodies) {
+    widest = Math.max(widest, radius[i]!);
+    box[0] = Math.min(box[0], x[i]!);
+    box[1] = Math.min(box[1], y[i]!);
+    box[2] = Math.max(box[2], x[i]!);
+    box[3] = Math.max(box[3], y[i]!);
+  }
+  const buckets = bucketsOver(box, 2 * widest + reach);
+  const head = new Int32Array(buckets.count).fill(-1);
+  const next = new Int32Array(x.length);
+  for (let k = bodies.length - 1; k >= 0; k--) {
+    const i = bodies[k]!;
+    const bucket = buckets.row(y[i]!) * buckets.columns + buckets.column(x[i]!);
+    next[i] = head[bucket]!;
+    head[bucket] = i;
+  }
+  return { ...buckets, box, head, next, widest };
+}
+
 /** Every pair whose circles come within `reach` µm of each other, each once; a body and its own copies too. */
 export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
   const pairs = none();
   const { x, y, radius } = crowd;
   const count = x.length;
-  let widest = 0;
-  const box = [Infinity, Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < count; i++) {
-    widest = Math.max(widest, radius[i]!);
-    box[0] = Math.min(box[0]!, x[i]!);
-    box[1] = Math.min(box[1]!, y[i]!);
-    box[2] = Math.max(box[2]!, x[i]!);
-    box[3] = Math.max(box[3]!, y[i]!);
-  }
-  // Buckets over the box of all centres, as lists threaded through one array.
-  const size = 2 * widest + reach;
-  const columns = Math.max(1, Math.ceil((box[2]! - box[0]!) / size));
-  const rows = Math.max(1, Math.ceil((box[3]! - box[1]!) / size));
-  const head = new Int32Array(columns * rows).fill(-1);
-  const next = new Int32Array(count);
-  const column = (at: number): number =>
-    Math.max(0, Math.min(columns - 1, Math.floor((at - box[0]!) / size)));
-  const row = (at: number): number => Math.max(0, Math.min(rows - 1, Math.floor((at - box[1]!) / size)));
-  for (let i = count - 1; i >= 0; i--) {
-    const bucket = row(y[i]!) * columns + column(x[i]!);
-    next[i] = head[bucket]!;
-    head[bucket] = i;
-  }
+  const { box, head, next, widest, columns, column, row } = threaded(crowd, [...x.keys()], reach);
   images.operations.forEach(([a, b, c, d, e, f], operation) => {
     for (let j = 0; j < count; j++) {
       const jx = a * x[j]! + c * y[j]! + e;
@@ -59,7 +72,7 @@ export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
         for (let r = row(jy + dy - far); r <= toRow; r++)
           for (let k = column(jx + dx - far); k <= toColumn; k++)
             for (let i = head[r * columns + k]!; i >= 0; i = next[i]!) {
-              if (i > j) continue;
+              if (i > j) break;
               if (i === j && operation === 0 && (dx < 0 || (dx === 0 && dy <= 0))) continue;
               const ox = jx + dx - x[i]!;
               const oy = jy + dy - y[i]!;
@@ -73,21 +86,39 @@ export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
   return pairs;
 }
 
-/** Every pair of one entry, own copies by operations too, whose middles may come within `apart` of their entry (µm), each once. */
+/**
+ * Every pair of one entry, own copies by operations too, whose centres are within `apart` of their entry and their radii of
+ * each other on both axes (µm), each once, in order of the bodies. An entry without `apart` has none.
+ */
 export function kinPairsOf(images: Images, crowd: Crowd, apart: readonly number[]): Pairs {
   const pairs = none();
   const { x, y, radius, movers } = crowd;
-  const kin = apart.map((_, entry) => [...movers.keys()].filter((i) => movers[i]!.body.entry === entry));
-  for (const [entry, list] of kin.entries())
-    for (const [k, i] of list.entries())
-      for (const j of list.slice(k))
-        images.operations.forEach(([a, b, c, d, e, f], operation) => {
-          if (i === j && operation === 0) return; // translations move with it
-          const [jx, jy] = [a * x[j]! + c * y[j]! + e, b * x[j]! + d * y[j]! + f];
-          const reach = apart[entry]! + radius[i]! + radius[j]!;
-          images.between([jx, jy, jx, jy], [x[i]!, y[i]!, x[i]!, y[i]!], reach, (dx, dy) => {
-            add(pairs, i, j, operation, dx, dy);
-          });
+  for (const [entry, reach] of apart.entries()) {
+    if (reach <= 0) continue;
+    const kin = [...movers.keys()].filter((i) => movers[i]!.body.entry === entry);
+    const { box, head, next, widest, columns, column, row } = threaded(crowd, kin, reach);
+    const of = new Map(kin.map((i) => [i, none()]));
+    for (const j of kin)
+      images.operations.forEach(([a, b, c, d, e, f], operation) => {
+        const [jx, jy] = [a * x[j]! + c * y[j]! + e, b * x[j]! + d * y[j]! + f];
+        const far = reach + widest + radius[j]!;
+        images.between([jx, jy, jx, jy], box, far, (dx, dy) => {
+          const toColumn = column(jx + dx + far);
+          const toRow = row(jy + dy + far);
+          for (let r = row(jy + dy - far); r <= toRow; r++)
+            for (let k = column(jx + dx - far); k <= toColumn; k++)
+              for (let i = head[r * columns + k]!; i >= 0; i = next[i]!) {
+                if (i > j) break;
+                if (i === j && operation === 0) continue; // translations move with it
+                const near = reach + radius[i]! + radius[j]!;
+                if (Math.abs(jx + dx - x[i]!) > near || Math.abs(jy + dy - y[i]!) > near) continue;
+                add(of.get(i)!, i, j, operation, dx, dy);
+              }
         });
+      });
+    for (const own of of.values())
+      for (let k = 0; k < own.first.length; k++)
+        add(pairs, own.first[k]!, own.second[k]!, own.operation[k]!, own.dx[k]!, own.dy[k]!);
+  }
   return pairs;
 }

@@ -14,6 +14,8 @@ export interface Band {
   /** Smallest and largest scale. */
   readonly low: number;
   readonly high: number;
+  /** Sizes asked of its entry. */
+  readonly range: readonly [min: number, max: number];
 }
 
 /** Bands of about the same size, which are placed together; the classes run from large to small. */
@@ -25,7 +27,13 @@ export function planClasses(
   bodies: readonly (readonly Body[])[],
 ): readonly SizeClass[] {
   const bands = entries.flatMap((entry, index) =>
-    bandsOf(entry.scale).map(([low, high]) => ({ entry: index, bodies: bodies[index]!, low, high })),
+    bandsOf(entry.scale).map(([low, high]) => ({
+      entry: index,
+      bodies: bodies[index]!,
+      low,
+      high,
+      range: entry.scale,
+    })),
   );
   const size = (band: Band): number => band.high * Math.max(...band.bodies.map((body) => body.circle.r));
   const sorted = bands

@@ -2,10 +2,11 @@ import type { Random } from "../../seed/random.ts";
 import { type Crowd, without } from "./crowd.ts";
 import type { Pressing } from "./effort.ts";
 import type { Job } from "./job.ts";
-import { chooseNewcomers, type Place } from "./newcomers.ts";
+import { chooseNewcomers } from "./newcomers.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import { crowdOf, freed, inOrder, type Newcomer, settle } from "./settle.ts";
 import type { Stage } from "./stage.ts";
+import type { Place } from "./taken.ts";
 
 /**
  * Makes room for up to `most` more motifs of one class where none is free: they are put into the widest places,
@@ -30,7 +31,7 @@ export async function pressIn(
   const spurned: Place[] = [];
   while (placed < most && misses < pressing.patience) {
     await breathe();
-    const newcomers = chooseNewcomers(
+    const newcomers = await chooseNewcomers(
       stage,
       job,
       sizeClass,
@@ -38,6 +39,7 @@ export async function pressIn(
       random,
       room,
       spurned,
+      breathe,
     );
     if (newcomers.length === 0) return;
     const came = await pressBatch(stage, job, newcomers, pressing, breathe);
@@ -54,6 +56,8 @@ export async function pressIn(
 const ROUNDS = 5;
 /** How far from an overlap the newcomer that caused it is sought, in largest radii. */
 const FAR = 4;
+/** Newcomers looked at for that between two breaths. */
+const BREATH = 20_000;
 
 /** Presses a batch in, without those that cannot be freed; returns how many stay. */
 async function pressBatch(
@@ -70,7 +74,7 @@ async function pressBatch(
     const left = await freed(stage, job, crowd, stage.gap, sweeps, breathe, freeing);
     const staying = crowd.movers.length - pieces.length;
     if (!left) return settle(stage, job, crowd, pieces) ? staying : 0;
-    const out = troublemakers(stage, crowd, left, pieces.length);
+    const out = await troublemakers(stage, crowd, left, pieces.length, breathe);
     if (out.length === 0 || staying === 1) return 0;
     // Never more than half at once: the others may come free by that alone.
     crowd = without(crowd, new Set(out.slice(0, Math.ceil(staying / 2))));
@@ -79,19 +83,26 @@ async function pressBatch(
 }
 
 /** The newcomers that still overlap, and the one nearest to each other body that does, if it is near: worst first. */
-function troublemakers(
+async function troublemakers(
   { images, radius }: Stage,
   { x, y }: Crowd,
   left: Float64Array,
   first: number,
-): number[] {
+  breathe: () => Promise<void>,
+): Promise<number[]> {
   const trouble = new Map<number, number>();
   const blame = (i: number, depth: number): void => {
     if (depth > 0) trouble.set(i, Math.max(depth, trouble.get(i) ?? 0));
   };
   for (let i = first; i < left.length; i++) blame(i, left[i]!);
+  let breath = BREATH;
   for (let i = 0; i < first; i++) {
     if (left[i] === 0) continue;
+    breath -= left.length - first;
+    if (breath <= 0) {
+      breath = BREATH;
+      await breathe();
+    }
     const at = [x[i]!, y[i]!, x[i]!, y[i]!];
     let least = FAR * radius * FAR * radius;
     let nearest = -1;

@@ -84,6 +84,10 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
   let farthest = 0;
   let breath = BREATH;
 
+  const rest = (): Promise<void> => {
+    breath = BREATH;
+    return breathe();
+  };
   /** Notes what is left of a contact, and returns how far it is to push, or 0. */
   const depthOf = (i: number, j: number, larger: number): number => {
     const { depth } = contact;
@@ -184,7 +188,9 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
     farthest = 0;
     left.fill(0);
     if (sweep < drift.sweeps)
-      for (const [k, i] of kin.first.entries())
+      for (let k = 0; k < kin.first.length; k++) {
+        if (--breath === 0) await rest();
+        const i = kin.first[k]!;
         part(
           i,
           kin.second[k]!,
@@ -193,21 +199,20 @@ export async function relax(images: Images, crowd: Crowd, ways: Relaxing): Promi
           kin.dy[k]!,
           drift.apart[movers[i]!.body.entry]!,
         );
+      }
     for (let k = 0; k < clear.length; k++) {
       const i = pairs.first[k]!;
       const j = pairs.second[k]!;
       if (clear[k]! > last[i]! && clear[k]! > last[j]!) continue;
       clear[k] = ++time;
-      if (--breath === 0) {
-        breath = BREATH;
-        await breathe();
-      }
+      if (--breath === 0) await rest();
       meet(i, j, images.operations[pairs.operation[k]!]!, pairs.dx[k]!, pairs.dy[k]!);
     }
     if (room)
       for (let i = 0; i < count; i++) {
         if (grounded[i]! > last[i]!) continue;
         grounded[i] = ++time;
+        if (--breath === 0) await rest();
         meetGround(i, room);
       }
     if (sweep < drift.sweeps) before = Infinity;

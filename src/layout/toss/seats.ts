@@ -8,8 +8,9 @@ import type { Random } from "../../seed/random.ts";
 import type { LayoutTools, Standing } from "../layout.ts";
 import { type Alignments, alignments } from "./align.ts";
 import type { Pose } from "./board.ts";
-import { type Body, bodiesOf } from "./body.ts";
+import { type Body, bodiesInTurn } from "./body.ts";
 import { findClash } from "./check.ts";
+import { drawnScale } from "./drawn-scale.ts";
 import type { Fixed, TossOptions } from "./options.ts";
 import { planClasses, type SizeClass } from "./plan.ts";
 import { type SeatPlace, seatPlaces } from "./seat-places.ts";
@@ -50,7 +51,7 @@ export async function takeSeats(
 ): Promise<Fixed[]> {
   const { entries } = options;
   const seats = entries.map(({ seat = "anywhere" }) => seat);
-  const seating = seatingFor(options, standing, tools);
+  const seating = await seatingFor(options, standing, tools);
   const places = seatPlaces(seats, tools.arrangement, seating.stage.images, seating.random);
   const used = new Array<number>(entries.length).fill(0);
   const taken: Fixed[] = [];
@@ -92,8 +93,12 @@ async function checkSeats(
     );
 }
 
-function seatingFor(options: TossOptions, standing: readonly Standing[], tools: LayoutTools): Seating {
-  const bodies = bodiesOf(options.entries, options.hollows);
+async function seatingFor(
+  options: TossOptions,
+  standing: readonly Standing[],
+  tools: LayoutTools,
+): Promise<Seating> {
+  const bodies = await bodiesInTurn(options.entries, options.hollows, () => tools.step(0));
   const classes = planClasses(options.entries, bodies);
   const terrain = terrainOf(tools.arrangement, standing, options);
   const gap = Math.round(options.gap * 1000);
@@ -120,7 +125,7 @@ function seatAt(seating: Seating, entry: number, place: SeatPlace): Pose | undef
     const flip = options.flip && random.below(2) === 1;
     const turn = random.pick(aligned(body, place.fixing, flip));
     const smaller = place.kind === "centres" ? k / (TRIES - 1) : random.next();
-    const scale = low === high ? high : Math.round((high - smaller * (high - low)) * 1000) / 1000;
+    const scale = low === high ? high : drawnScale(high - smaller * (high - low), [low, high]);
     const matrix = placing(x, y, turns.turn[turn]!, scale, flip);
     const outline = transformOutline(body.outline, matrix, body.scratch);
     if (fitsSeat(stage, body, outline, place)) return { band, body, x, y, turn, scale, flip, matrix };
@@ -133,20 +138,17 @@ function fitsSeat(stage: Stage, body: Body, outline: Outline, { x, y }: SeatPlac
   const { images, board, arrangement } = stage;
   if (!inBand(outline.box, 0, arrangement) || !board.isClear(body, outline, stage.gap)) return false;
   const limit = stage.gap + body.extra;
-  let clear = true;
-  images.operations.forEach((operation, index) => {
+  return !images.operations.some((operation, index) => {
     let copy: Outline | undefined = index === 0 ? outline : undefined;
     const box = index === 0 ? outline.box : transformBounds(outline.box, operation);
-    images.between(box, outline.box, limit, (dx, dy) => {
-      if (!clear) return;
+    return images.between(box, outline.box, limit, (dx, dy) => {
       const [a, b, c, d, e, f] = operation;
       const image: Matrix = [a, b, c, d, e + dx, f + dy];
-      if (fixesPoint(image, x, y)) return;
+      if (fixesPoint(image, x, y)) return false;
       copy ??= transformOutline(outline, operation);
-      clear = !isCloser(outline, copy, dx, dy, limit);
+      return isCloser(outline, copy, dx, dy, limit);
     });
   });
-  return clear;
 }
 
 function fixedAt(pose: Pose, entry: number, number: number, turns: Turns): Fixed {

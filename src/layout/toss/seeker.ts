@@ -1,6 +1,6 @@
 import { inRegion } from "../../geometry/region.ts";
 import type { Random } from "../../seed/random.ts";
-import type { Patch } from "./field.ts";
+import { type Patch, roomAt } from "./field.ts";
 import { offsetOf } from "./kin.ts";
 import type { Band } from "./plan.ts";
 import type { Stage } from "./stage.ts";
@@ -19,6 +19,8 @@ export interface Seeker {
   readonly band: Band;
   /** What the field must hold at a cell for the smallest first disc. */
   readonly need: number;
+  /** What the band's motifs want beyond the gap (µm). */
+  readonly extra: number;
   /** How far a body's centre may lie from its first disc (µm). */
   readonly slack: number;
   /** Where the cells are taken from, and every how manyth on either axis. */
@@ -43,7 +45,7 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[]): 
   let need = Infinity;
   let radius = Infinity;
   for (const body of band.bodies) {
-    need = Math.min(need, body.spots[2]! * band.low + body.extra);
+    need = Math.min(need, body.spots[2]! * band.low);
     radius = Math.min(radius, body.circle.r * band.low);
   }
   const stride = Math.max(1, Math.floor(radius / (STRIDE * cell)));
@@ -59,6 +61,7 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[]): 
   const seeker = {
     band,
     need: need + gap - 0.7 * stride * cell,
+    extra: band.bodies[0]!.extra,
     slack: Math.max(...band.bodies.map((body) => offsetOf(body, band.high))),
     area,
     stride,
@@ -73,12 +76,12 @@ export function seekerFor(stage: Stage, band: Band, rounds: readonly number[]): 
 
 /** Lists the cells with room anew, those in or beside the unit's region where it has one. */
 export function listCells({ field, arrangement: { region } }: Stage, seeker: Seeker): void {
-  const { area, cells, need, stride } = seeker;
+  const { area, cells, need, extra, stride } = seeker;
   let live = 0;
   for (let row = area.fromRow; row <= area.toRow; row += stride)
     for (let column = area.fromColumn; column <= area.toColumn; column += stride) {
       const at = row * field.columns + column;
-      if (field.values[at]! < need) continue;
+      if (roomAt(field, at, extra) < need) continue;
       const [x, y] = [field.left + column * field.cell, field.top + row * field.cell];
       if (!region || inRegion(region, x, y, stride * field.cell)) cells[live++] = at;
     }
@@ -96,15 +99,14 @@ export function pickCell(
   tight: boolean,
   shut: (cell: number) => boolean,
 ): number {
-  const { values } = stage.field;
-  const { cells, need } = seeker;
+  const { cells, need, extra } = seeker;
   let best = -1;
   let most = -Infinity;
   let index = -1;
   for (let k = 0; k < CHOICE && seeker.live > 0; ) {
     index = k === 0 || index + 1 >= seeker.live ? random.below(seeker.live) : index + 1;
     const cell = cells[index]!;
-    const value = values[cell]!;
+    const value = roomAt(stage.field, cell, extra);
     const worth = tight ? -value : value;
     if (value < need || (worth > most && shut(cell))) {
       dropCell(seeker, index);

@@ -1,10 +1,19 @@
 import { type Images, imagesOf } from "../../geometry/images.ts";
-import type { Arrangement } from "../../geometry/lattice.ts";
+import { type Arrangement, cellAreaOf } from "../../geometry/lattice.ts";
 import type { Outline } from "../../geometry/outline.ts";
 import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
 import { SLACK } from "./body.ts";
 import type { Grid } from "./distance-map.ts";
-import { clearPatch, createField, type Field, gridOver, type Patch, paint, patchAround } from "./field.ts";
+import {
+  clearField,
+  clearPatch,
+  createField,
+  type Field,
+  gridOver,
+  type Patch,
+  paint,
+  patchAround,
+} from "./field.ts";
 import type { Band, SizeClass } from "./plan.ts";
 import type { Ground, Terrain } from "./terrain.ts";
 
@@ -19,7 +28,7 @@ export interface Stage {
   readonly field: Field;
   /**
    * Room (µm) from each point of the field's grid to what lies on the ground already or is forbidden, with the gap or
-   * the edge taken off; undefined when the ground is bare.
+   * the edge taken off, and what those that stand want beyond what any piece does; undefined when the ground is bare.
    */
   readonly room: Float32Array | undefined;
   /** Least distance of flattened outlines (µm): the gap and what flattening and rounding may take of it. */
@@ -70,18 +79,18 @@ export function createStage(
   const zone = around(2 * reach + Math.max(cap, whole + extra));
   const bucket = Math.max(radius, 4 * least);
   const grid = gridOver(around(reach), cell);
-  const ground = terrain?.over(zone, grid, bucket, extra);
+  const ground = terrain?.over(zone, grid, bucket);
   const lower = [
-    ...(ground?.standing ? [{ distances: ground.standing, more: 0 }] : []),
-    // The field is read with the gap taken off, which the edge of the ground does not ask for.
-    ...(ground?.free ? [{ distances: ground.free, more: whole + extra }] : []),
+    ...(ground?.standing ?? []).map((one) => ({ distances: one.distances, values: -one.extra, plain: 0 })),
+    // The field is read with the gap taken off, and what a motif wants itself, which the edge of the ground does not ask for.
+    ...(ground?.free ? [{ distances: ground.free, values: whole, plain: whole + extra }] : []),
   ];
   return {
     arrangement,
     images,
     board: createBoard(images, zone, bucket, extra, ground?.obstacles),
-    field: createField(images, grid, cap, whole, lower),
-    room: roomOver(grid, arrangement, ground, whole),
+    field: createField(images, grid, cap, whole, extra, lower),
+    room: roomOver(grid, arrangement, ground, whole, extra),
     gap: whole,
     radius,
     sway,
@@ -97,6 +106,7 @@ function roomOver(
   { border, unit }: Arrangement,
   ground: Ground | undefined,
   gap: number,
+  most: number,
 ): Float32Array | undefined {
   if (!ground && !border) return undefined;
   const { columns, rows, cell, top } = grid;
@@ -104,7 +114,8 @@ function roomOver(
   for (let at = 0; at < room.length; at++) {
     const y = top + Math.floor(at / columns) * cell;
     if (border) room[at] = Math.min(y, unit.height - y) - border.margin - SLACK;
-    if (ground?.standing) room[at] = Math.min(room[at]!, ground.standing[at]! - gap);
+    for (const { distances, extra } of ground?.standing ?? [])
+      room[at] = Math.min(room[at]!, distances[at]! - Math.max(0, extra - most) - gap);
     if (ground?.free) room[at] = Math.min(room[at]!, ground.free[at]!);
   }
   return room;
@@ -155,7 +166,7 @@ export function exchange(
     fresh.push(piece);
   }
   if (gone.length > MANY * board.pieces.size) {
-    field.values.set(field.ground);
+    clearField(field);
     for (const { copies } of board.pieces) for (const copy of copies) paint(field, copy);
   } else {
     for (const piece of gone) repaintAround(stage, piece);
@@ -180,12 +191,13 @@ function tally(stage: Stage, piece: Piece, sign: 1 | -1): void {
 function repaint({ board, field }: Stage, patch: Patch): void {
   if (patch.toColumn < patch.fromColumn || patch.toRow < patch.fromRow) return;
   clearPatch(field, patch);
-  const { cell, left, top, cap } = field;
+  const { cell, left, top, cap, extra } = field;
+  const reach = cap + extra;
   board.search(
-    left + patch.fromColumn * cell - cap,
-    top + patch.fromRow * cell - cap,
-    left + patch.toColumn * cell + cap,
-    top + patch.toRow * cell + cap,
+    left + patch.fromColumn * cell - reach,
+    top + patch.fromRow * cell - reach,
+    left + patch.toColumn * cell + reach,
+    top + patch.toRow * cell + reach,
     (copy) => {
       paint(field, copy, patch);
       return false;
@@ -193,6 +205,6 @@ function repaint({ board, field }: Stage, patch: Patch): void {
   );
 }
 
-/** Mean distance (µm) of so many motifs in the unit: the side of the square that each has to itself. */
-export const meanDistance = ({ unit: { width, height } }: Arrangement, number: number): number =>
-  Math.sqrt((width * height) / number);
+/** Mean distance (µm) of so many motifs, their copies by the operations among them: the side of the square that each has to itself. */
+export const meanDistance = ({ lattice, operations }: Arrangement, number: number): number =>
+  Math.sqrt(cellAreaOf(lattice) / operations.length / number);

@@ -9,18 +9,15 @@ import { createObstacles, type Obstacles, type StandingCopy, standingCopies } fr
 
 /** What lies on the ground before the first motif of a toss does, and where it may not go. */
 export interface Terrain {
-  /**
-   * Obstacles over a zone and distances over a grid within it; made once for all stages that fit. `extra` is the most
-   * room (µm) that any motif of theirs wants on top of the gap.
-   */
-  readonly over: (zone: Float64Array, grid: Grid, bucket: number, extra: number) => Ground;
+  /** Obstacles over a zone and distances over a grid within it; made once for all stages that fit. */
+  readonly over: (zone: Float64Array, grid: Grid, bucket: number) => Ground;
 }
 
 /** See {@link Terrain}. */
 export interface Ground {
   readonly obstacles: Obstacles;
-  /** Distance to the nearest motif that stands, less what it wants beyond the gap and the stage's `extra`. */
-  readonly standing: Float32Array | undefined;
+  /** Distances to the nearest of the motifs that stand, and of those that want more than the gap, with the least that they want. */
+  readonly standing: readonly { readonly distances: Float32Array; readonly extra: number }[];
   /** Distance to the nearest place where motifs may not be, less what is kept from it. */
   readonly free: Float32Array | undefined;
 }
@@ -47,45 +44,39 @@ export function terrainOf(
     | {
         readonly zone: Float64Array;
         readonly grid: Grid;
-        readonly extra: number;
         readonly ground: Ground;
       }
     | undefined;
   return {
-    over(zone, grid, bucket, extra) {
+    over(zone, grid, bucket) {
       const wide = zone.map((v, i) => (i < 2 ? v - margin : v + margin));
-      if (known && known.extra === extra && holds(known.zone, wide) && sameGrid(known.grid, grid))
-        return known.ground;
+      if (known && holds(known.zone, wide) && sameGrid(known.grid, grid)) return known.ground;
       const copies = standingCopies(standing, images, wide);
       const forbidden = forbiddenRings(confines, arrangement, wide);
       const walls = forbidden.map((rings) => ({ outline: outlineOfRings(rings), dx: 0, dy: 0 }));
       const ground = {
         obstacles: createObstacles(wide, bucket, copies, forbidden, edge + CUT),
-        standing: standingDistances(grid, copies, extra),
+        standing: standingDistances(grid, copies),
         free: walls.length > 0 ? distanceMap(grid, walls).map((d) => d - edge) : undefined,
       };
-      known = { zone: wide, grid, extra, ground };
+      known = { zone: wide, grid, ground };
       return ground;
     },
   };
 }
 
 /**
- * See {@link Ground.standing}. Of those that want more room than `extra`, the least is taken off for all: the map is a
- * sieve that turns down nothing that fits, and the exact test knows each one's own.
+ * See {@link Ground.standing}. The least is taken off for all that want more: the map is a sieve that turns down nothing
+ * that fits, and the exact test knows each one's own.
  */
-function standingDistances(
-  grid: Grid,
-  copies: readonly StandingCopy[],
-  extra: number,
-): Float32Array | undefined {
-  if (copies.length === 0) return undefined;
-  const distances = distanceMap(grid, copies);
-  const aloof = copies.filter((copy) => copy.extra > extra);
-  if (aloof.length === 0) return distances;
-  const more = aloof.reduce((least, copy) => Math.min(least, copy.extra), Infinity) - extra;
-  const around = aloof.length === copies.length ? distances : distanceMap(grid, aloof);
-  return distances.map((distance, at) => Math.min(distance, around[at]! - more));
+function standingDistances(grid: Grid, copies: readonly StandingCopy[]): Ground["standing"] {
+  if (copies.length === 0) return [];
+  const all = { distances: distanceMap(grid, copies), extra: 0 };
+  const aloof = copies.filter(({ extra }) => extra > 0);
+  if (aloof.length === 0) return [all];
+  const extra = aloof.reduce((least, copy) => Math.min(least, copy.extra), Infinity);
+  if (aloof.length === copies.length) return [{ ...all, extra }];
+  return [all, { distances: distanceMap(grid, aloof), extra }];
 }
 
 const holds = (outer: Bounds, inner: Bounds): boolean =>

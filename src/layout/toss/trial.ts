@@ -3,6 +3,7 @@ import type { Arrangement } from "../../geometry/lattice.ts";
 import { transformOutline } from "../../geometry/outline.ts";
 import type { Pose } from "./board.ts";
 import { type Body, SLACK } from "./body.ts";
+import { roomAt } from "./field.ts";
 import type { Band } from "./plan.ts";
 import type { Stage } from "./stage.ts";
 import type { Turns } from "./turns.ts";
@@ -25,7 +26,7 @@ export function roomToSpare(
   y: number,
 ): number {
   const { field, gap } = stage;
-  const { values, columns, rows } = field;
+  const { columns, rows } = field;
   const { spots, extra } = body;
   const cos = cosine * scale;
   const sin = sine * scale;
@@ -33,7 +34,7 @@ export function roomToSpare(
   const b = flip ? -sin : sin;
   const firstX = spots[0]!;
   const firstY = spots[1]!;
-  const need = gap + extra - DOUBT * field.cell;
+  const need = gap - DOUBT * field.cell;
   const per = 1 / field.cell;
   const shiftX = (x - field.left) * per + 0.5;
   const shiftY = (y - field.top) * per + 0.5;
@@ -44,7 +45,7 @@ export function roomToSpare(
     const column = Math.floor((a * dx - sin * dy) * per + shiftX);
     const row = Math.floor((b * dx + cos * dy) * per + shiftY);
     if (column < 0 || row < 0 || column >= columns || row >= rows) return -1;
-    const over = values[row * columns + column]! - spots[i + 2]! * scale - need;
+    const over = roomAt(field, row * columns + column, extra) - spots[i + 2]! * scale - need;
     if (over < 0) return -1;
     spare += over;
   }

@@ -1,6 +1,7 @@
 import { transformOutline } from "../../geometry/outline.ts";
 import type { Random } from "../../seed/random.ts";
 import type { Piece } from "./board.ts";
+import { drawnScale } from "./drawn-scale.ts";
 import { crowdsCentres, crowdsOutlines, isNearKin, kinAround, spacingOf } from "./kin.ts";
 import { dropCell, pickCell, type Seeker } from "./seeker.ts";
 import { type Stage, setDown } from "./stage.ts";
@@ -103,7 +104,7 @@ function scatterTries(
   centreX: number,
   centreY: number,
 ): void {
-  const { low, high } = seeker.band;
+  const { low, high, range } = seeker.band;
   const { random, turns } = ways;
   const { order, spare } = tries;
   const cell = stage.field.cell * seeker.stride;
@@ -121,7 +122,7 @@ function scatterTries(
     u = u + STEP_X < 1 ? u + STEP_X : u + STEP_X - 1;
     v = v + STEP_Y < 1 ? v + STEP_Y : v + STEP_Y - 1;
     // The later the try, the smaller: large while there is room, small to fill what is left.
-    const scale = low === high ? high : Math.round((high - small * (1 + k / count)) * 1000) / 1000;
+    const scale = low === high ? high : drawnScale(high - small * (1 + k / count), range);
     const flip = ways.flip && (k + odd) % 2 === 1;
     const x = centreX + (u - 0.5) * cell;
     const y = centreY + (v - 0.5) * cell;

@@ -186,3 +186,25 @@ describe("a push comes back through the operation", () => {
     );
   });
 });
+
+test("the drifting of a kind that is far from touching takes its breaths too", async () => {
+  const crowd = createCrowd(
+    Array.from({ length: 300 }, (_, k) => mover(round, (k % 20) * 40_000, Math.floor(k / 20) * 40_000)),
+    false,
+  );
+  let taken = 0;
+  await relax(imagesOf(wide), crowd, {
+    gap: GAP,
+    sweeps: 0,
+    nests: [0, 0, 0],
+    drift: { apart: [900_000, 0, 0], sweeps: 3 },
+    kept: false,
+    margin: 0.006,
+    close: 0.002,
+    grid,
+    room: undefined,
+    breathe: async () => void taken++,
+  });
+  // 44 850 pairs in each of three rounds, a breath every 20 000.
+  expect(taken).toBeGreaterThanOrEqual(6);
+});
