@@ -56,6 +56,11 @@ describe("docs/layouts.md", () => {
     expect(tile.placements.some(({ id }) => id.startsWith("2:"))).toBe(true);
   });
 
+  it("tidies by hand as it says: the gap holds, and no hole is torn", async () => {
+    const { findings } = sprigwright.inspect(await sprigwright.buildTile(patterns.get("hand-after")!));
+    expect([...new Set(findings.map(({ rule }) => rule))]).toEqual(["whole-pixels"]);
+  });
+
   it("lists every figure that a tile has, and no other", () => {
     const section = page.slice(page.indexOf("\n## Figures\n"));
     const rows = section.split("\n").filter((line) => line.startsWith("| `"));

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { buildTile } from "../src/index.ts";
+import * as sprigwright from "../src/index.ts";
 import { loadPatterns } from "../src/node.ts";
 
 const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
@@ -15,12 +15,34 @@ test("the script in the README builds, and is the flagship example with fewer co
     writeFileSync(join(folder, "orchard-blossom.ts"), script);
     const [fromReadme] = await loadPatterns(join(folder, "orchard-blossom.ts"));
     const [example] = await loadPatterns("examples/orchard-blossom.ts");
-    expect((await buildTile(fromReadme!)).digest).toBe((await buildTile(example!)).digest);
+    expect((await sprigwright.buildTile(fromReadme!)).digest).toBe(
+      (await sprigwright.buildTile(example!)).digest,
+    );
     for (const [name, colorway] of Object.entries(fromReadme!.colorways))
       expect(example!.colorways[name]).toEqual(colorway);
   } finally {
     rmSync(folder, { recursive: true });
   }
+});
+
+test("the layers of the README, tidied by hand, build in its repeat, and the fillers pack around them", async () => {
+  const snippet = /## Layers, regions[\s\S]*?```ts\n([\s\S]*?)```/.exec(readme)![1]!;
+  const layout = new Function(...Object.keys(sprigwright), `${snippet}\nreturn layout;`)(
+    ...Object.values(sprigwright),
+  ) as sprigwright.LayoutUse<"stem" | "seed" | "marking" | "centre" | "fleck">;
+  const inks = { stem: "#6f9a80", seed: "#7c3346", marking: "#df6d51", centre: "#e2a647", fleck: "#f4e6cb" };
+  const tile = await sprigwright.buildTile(
+    sprigwright.definePattern({
+      name: "layers",
+      seed: "hollin-quay-3",
+      repeat: sprigwright.halfDrop({ width: "6.4in", height: "6.4in" }),
+      layout,
+      colorways: { dusk: { ground: "#24403f", ...inks } },
+    }),
+  );
+  expect(tile.placements.filter(({ id }) => id.startsWith("1:"))).toHaveLength(6);
+  expect(tile.figures.clearance).toBeGreaterThanOrEqual(2);
+  expect(sprigwright.inspect(tile).findings).toEqual([]);
 });
 
 test("every picture that the README shows is there", () => {

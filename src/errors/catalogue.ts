@@ -1,5 +1,6 @@
 import { type ErrorParts, SprigwrightError } from "./error.ts";
 import { nearestName } from "./nearest.ts";
+import { synonymOf } from "./synonyms.ts";
 
 const fault = (parts: ErrorParts): SprigwrightError => new SprigwrightError(parts);
 
@@ -48,7 +49,7 @@ export const unknownName = (
   given: string,
   known: readonly string[],
 ): SprigwrightError => {
-  const near = nearestName(given, known);
+  const near = (kind === "option" ? synonymOf(given, known) : undefined) ?? nearestName(given, known);
   return fault({
     code: `unknown-${kind.replace(/ /g, "-")}`,
     where,

@@ -1,11 +1,12 @@
 import { badInput, missingOption, wrongType } from "../errors/catalogue.ts";
-import { within } from "../errors/error.ts";
+import { SprigwrightError, within } from "../errors/error.ts";
 import { ringsArea, uniteRings } from "../geometry/clip.ts";
 import { flatten } from "../geometry/flatten.ts";
 import { isPath, type Path } from "../geometry/path.ts";
 import { readPathData } from "../geometry/path-data.ts";
 import { pathOfRuns } from "../geometry/path-of-runs.ts";
 import { pathData } from "../geometry/path-text.ts";
+import type { Runs } from "../geometry/sketch.ts";
 import { isRecord } from "../params/compound.ts";
 import { type About, type HasDefault, makeParam, type Param } from "../params/param.ts";
 import { tagged } from "../params/tagged.ts";
@@ -24,21 +25,26 @@ export type AreaIn = string | Path | Stripes;
 /** The same as a recipe holds it. */
 export type Area = string | Stripes;
 
+const WANTED =
+  'an area: SVG path data such as "M0 0H80V40H0Z" in mm, a path of a pen, or stripes({ count: 3 })';
+
 const stripesParam = tagged("area", { stripes: stripesSpec }, { about: "Even stripes." });
 
 /** A part of the ground as a parameter; a `Path` becomes path data, so that a recipe stays JSON. */
 export function area<const A extends About<AreaIn>>(about: A): Param<AreaIn, Area, HasDefault<A>> {
-  const wanted =
-    'an area: SVG path data such as "M0 0H80V40H0Z" in mm, a path of a pen, or stripes({ count: 3 })';
-  const schema = { anyOf: [{ type: "string", maxLength: MOST_TEXT }, stripesParam.schema], "x-unit": "mm" };
+  const schema = {
+    anyOf: [{ type: "string", maxLength: MOST_TEXT }, stripesParam.schema],
+    "x-unit": "mm",
+    "x-holds": "area",
+  };
   const check = (value: unknown, where: string): Area => {
     if (isRecord(value) && Object.hasOwn(value, "area")) return stripesParam.read(value, where) as Stripes;
-    if (typeof value !== "string" && !isPath(value)) throw wrongType(where, value, wanted);
+    if (typeof value !== "string" && !isPath(value)) throw wrongType(where, value, WANTED);
     const text = typeof value === "string" ? value.trim() : pathData(value);
     areaPath(text, where);
     return text;
   };
-  return makeParam({ about, wanted, schema, check }, missingOption);
+  return makeParam({ about, wanted: WANTED, schema, check }, missingOption);
 }
 
 /**
@@ -47,7 +53,7 @@ export function area<const A extends About<AreaIn>>(about: A): Param<AreaIn, Are
  */
 export function areaPath(text: string, where: string): Path {
   if (text.length > MOST_TEXT) throw tooDetailed(where, `${text.length} characters of path data`);
-  const runs = readPathData(text, where);
+  const runs = readRuns(text, where);
   for (const { closed, points } of runs) {
     const end = points.length - 2;
     if (closed || (points[0] === points[end] && points[1] === points[end + 1])) continue;
@@ -64,6 +70,16 @@ export function areaPath(text: string, where: string): Path {
   if (!(ringsArea(uniteRings(flatten(path, 50))) > 0))
     throw badInput("empty-area", where, "the path encloses no area", "draw a closed shape, in mm");
   return path;
+}
+
+/** Path data, refused in words for somebody who describes an area. */
+function readRuns(text: string, where: string): Runs {
+  try {
+    return readPathData(text, where);
+  } catch (error) {
+    if (!(error instanceof SprigwrightError) || error.code !== "bad-path-data") throw error;
+    throw badInput(error.code, where, error.what, `give ${WANTED}`, error.cause);
+  }
 }
 
 const tooDetailed = (where: string, what: string): Error =>

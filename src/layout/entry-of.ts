@@ -1,5 +1,5 @@
 import { badInput, shown } from "../errors/catalogue.ts";
-import { shortName } from "../motif/define.ts";
+import { factoryName } from "../motif/define.ts";
 import type { MotifUse } from "../motif/motif.ts";
 import { object } from "../params/compound.ts";
 import type { About, HasDefault, Param, ParamSpec, ParamsIn, ParamsOut } from "../params/param.ts";
@@ -19,7 +19,7 @@ export function entryOf<S extends EntrySpec, const A extends About<ParamsIn<S>>>
     ...entry,
     read(value, where) {
       if (!isUse(value)) return entry.read(value, where);
-      const factory = shortName(value.use).replace(/-+(.)/g, (_, letter: string) => letter.toUpperCase());
+      const factory = factoryName(value.use);
       throw badInput(
         "wrong-type",
         where,

@@ -34,6 +34,9 @@ const params: {
  * This is the order of laying out; which colour lies over which is said by the pattern's `roles`.
  *
  * @example layered({ layouts: [toss({ gap: 8, motifs: heroes }), toss({ gap: 1.5, motifs: fillers })] })
+ * @throws SprigwrightError `nested-too-deep` for more than four layouts within each other; when built, what its layouts
+ * throw, with their place in the list (`layered > layouts[1] > toss > …`), and `piece-failed` or `bad-placement` for a
+ * plugin's layout that throws or returns nonsense
  */
 export const layered: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/layered",
@@ -54,8 +57,9 @@ export const layered: LayoutFactory<typeof params> = defineLayout({
     return gap === undefined ? placements : { placements, gap };
   },
   motifOf({ layouts }, id): MotifUse | undefined {
-    const use = layouts[Number.parseInt(id, 10) - 1];
-    const index = use ? layouts.indexOf(use) : -1;
+    // By its number, since one layout may be listed twice.
+    const index = Number.parseInt(id, 10) - 1;
+    const use = layouts[index];
     if (!use || !id.startsWith(prefix(index))) return undefined;
     const { motifOf } = definitionOf<LayoutPiece>(use, "layered");
     return motifOf?.(use.params as never, id.slice(prefix(index).length));

@@ -8,15 +8,17 @@ import type { Random } from "../seed/random.ts";
 
 /** One motif where it stands: flipped, scaled, turned about its origin, then moved to (x, y). */
 export interface Placement {
-  /** Stable for a given seed, so that a hand adjustment can name it. */
+  /** Stable for a given seed, so that a hand adjustment can name it: 1 to 60 characters, no two alike in a tile. */
   readonly id: string;
   /** Index into the tile's motifs. */
   readonly motif: number;
-  /** Whole micrometres from the unit's upper left corner. */
+  /** From the unit's left edge to the motif's origin, in whole micrometres, at most 100 m either way; it may lie outside the unit. */
   readonly x: number;
+  /** From the unit's upper edge down to the motif's origin, in whole micrometres, at most 100 m either way. */
   readonly y: number;
-  /** Turns clockwise, 0 up to 1. */
+  /** Turns clockwise, 0 up to 1 (0.25 is a quarter). */
   readonly turn: number;
+  /** Size as a factor of the motif's own, 0.001 to 1000. */
   readonly scale: number;
   /** Mirrored left to right before it is turned. */
   readonly flip: boolean;
@@ -25,8 +27,8 @@ export interface Placement {
 /** A placement as a layout hands it over. */
 export interface LaidPlacement extends Placement {
   /**
-   * Room (µm) that it wants around it on top of the gap of the layouts after it, in `layered`: of two motifs that
-   * both want some, the larger counts. No part of the tile. Default 0.
+   * Room (µm, 0 to 100 000 000) that it wants around it on top of the gap of the layouts after it, in `layered`: of two
+   * motifs that both want some, the larger counts. No part of the tile. Default 0.
    */
   readonly extra?: number;
 }
@@ -55,18 +57,27 @@ export interface LayoutTools {
   readonly standing: readonly Standing[];
   /** Motifs of this layout that its user holds: they stand as they are, under their ids, and count for their shares. */
   readonly held: readonly Standing[];
+  /** Chance: a stream of this layout's own, which the pattern's seed fixes. Use no other, or the tile differs from run to run. */
   readonly random: Random;
+  /** Mathematics whose results are the same in every JavaScript engine, angles in turns: use it in place of `Math`. */
   readonly math: ExactMath;
-  /** To be awaited now and then: reports progress (0 to 1) and throws when the work was called off. */
+  /**
+   * To be awaited now and then, every few hundred tries or so: reports progress (0 to 1), lets the host take a turn, and
+   * throws when the work was called off. After a million calls it throws `step-budget`, so that no layout runs for ever:
+   * what it throws is to be let through.
+   */
   readonly step: (done: number) => Promise<void>;
 }
 
-/** What a layout returns: placements, or placements and the gap that it promises between any two of them. */
+/**
+ * What a layout returns: 1 to 100 000 placements, or those and the gap that it promises between any two of them. Anything
+ * else is refused with `bad-placement` or `bad-gap`, which name the layout.
+ */
 export type LaidOut =
   | readonly LaidPlacement[]
   | {
       readonly placements: readonly LaidPlacement[];
-      /** Least distance (µm) between the outlines of any two motifs, copies included, that the layout promises. */
+      /** Least distance (µm, 0 to 100 000 000) between the outlines of any two motifs, copies included, that the layout promises: `inspect` holds the tile to it. */
       readonly gap: number;
     };
 

@@ -11,13 +11,13 @@ import { entryOf } from "./entry-of.ts";
 const place: {
   /** The motif that stands here. */
   readonly motif: Param<MotifUse, MotifUse, false>;
-  /** From the unit's left edge to the motif's origin. */
+  /** From the unit's left edge to the motif's origin, at most 10 m either way. */
   readonly x: LengthParam<false>;
-  /** From the unit's top edge to the motif's origin. */
+  /** From the unit's top edge down to the motif's origin, at most 10 m either way. */
   readonly y: LengthParam<false>;
-  /** Clockwise turn, in turns (0.25 is a quarter). Default 0. */
+  /** Clockwise turn, in turns from -1 to 1 (0.25 is a quarter). Default 0. */
   readonly turn: NumberParam;
-  /** Size as a factor of the motif's own. Default 1. */
+  /** Size as a factor of the motif's own, 0.05 to 20. Default 1. */
   readonly scale: NumberParam;
   /** Whether it is mirrored left to right, before it is turned. Default false. */
   readonly flip: Param<boolean, boolean, true>;
@@ -31,7 +31,7 @@ const place: {
 };
 
 const params: {
-  /** Where motifs stand; nothing is moved and overlaps are allowed. */
+  /** Where motifs stand, 1 to 10 000 of them; nothing is moved and overlaps are allowed. */
   readonly places: Param<readonly ParamsIn<typeof place>[], readonly ParamsOut<typeof place>[], false>;
 } = {
   places: list(entryOf(place, { about: "A motif and where it stands." }), {
@@ -43,7 +43,10 @@ const params: {
 
 /**
  * Places motifs by hand, at the spots given. What crosses an edge goes on at the opposite one. It avoids nothing: in
- * `layered`, it comes before the layouts that are to keep clear of it.
+ * `layered`, it comes before the layouts that are to keep clear of it. Ids are `"p1"`, `"p2"` and so on, in the order of
+ * the list.
+ *
+ * @example placeAt({ places: [{ motif: lighthouse({ height: 60 }), x: 40, y: "7cm" }] })
  */
 export const placeAt: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/place-at",

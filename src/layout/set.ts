@@ -12,19 +12,19 @@ import { defineLayout, type LayoutFactory } from "./define.ts";
 import type { LayoutTools, Placement } from "./layout.ts";
 
 const params: {
-  /** The motifs, taken in turn along each row. */
+  /** The motifs, 1 to 64, taken in turn along each row. */
   readonly motifs: Param<readonly MotifUse[], readonly MotifUse[], false>;
-  /** Motifs across the unit. */
+  /** Motifs across the unit, 1 to 500. */
   readonly columns: NumberParam<false>;
-  /** Motifs down the unit. */
+  /** Motifs down the unit, 1 to 500; an even number where rows are staggered. */
   readonly rows: NumberParam<false>;
   /** How far every second row is moved along, in columns, 0 to 1. Default 0. */
   readonly stagger: NumberParam;
-  /** How many motifs further each row starts in the list than the row above. Default 0. */
+  /** How many motifs further each row starts in the list than the row above, 0 to 63. Default 0. */
   readonly shift: NumberParam;
-  /** Angles in turns, taken in turn along each row: [0, 0.5] stands every second motif on its head. Default [0]. */
+  /** Angles in turns, 1 to 64 of them from -1 to 1, taken in turn along each row: [0, 0.5] stands every second motif on its head. Default [0]. */
   readonly turns: Param<readonly number[], readonly number[], true>;
-  /** How many angles further each row starts than the row above. Default 0. */
+  /** How many angles further each row starts than the row above, 0 to 63. Default 0. */
   readonly turnShift: NumberParam;
   /** Whether motifs in every second row are mirrored. Default false. */
   readonly flipRows: Param<boolean, boolean, true>;
@@ -66,7 +66,12 @@ const params: {
 
 /**
  * Sets motifs in even rows and columns, as far as they lie in the unit: foulards, spots, scales, stripes of motifs.
- * It avoids nothing: in `layered`, it comes before the layouts that are to keep clear of it.
+ * It avoids nothing: in `layered`, it comes before the layouts that are to keep clear of it. Ids are those of row and column:
+ * `"r2c5"`.
+ *
+ * @example set({ motifs: [scallop({ width: 20 })], columns: 6, rows: 8, stagger: 0.5, overlap: true })
+ * @throws SprigwrightError when built: `motif-too-large` for a motif larger than its place, unless `overlap` is true;
+ * `odd-rows` for a stagger with an odd number of rows, which would not meet at the seam
  */
 export const set: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/set",

@@ -16,7 +16,7 @@ export const stripesSpec: {
   readonly share: NumberParam;
   /** Which way they run: across (level) or down (default). */
   readonly run: Param<Run, Run, true>;
-  /** How far they are moved on, as a part of the distance from stripe to stripe. Default 0: the first lies in the middle of its part of the unit. */
+  /** How far they are moved on, 0 to 1, as a part of the distance from stripe to stripe. Default 0: the first lies in the middle of its part of the unit. */
   readonly offset: NumberParam;
 } = {
   count: integer({
@@ -47,7 +47,8 @@ export interface Stripes extends ParamsOut<typeof stripesSpec> {
  * They close over every edge of the repeat, or the layout refuses them and says what would close.
  *
  * @example toss({ inside: stripes({ count: 3 }), motifs: [{ motif: leaf() }] })
- * @throws SprigwrightError `number-range` and its like
+ * @throws SprigwrightError `number-range`, `wrong-type`, `missing-option`, `unknown-option`, `unknown-choice`; the layout that
+ * takes them throws `stripes-do-not-close` when built
  */
 export const stripes = (options: ParamsIn<typeof stripesSpec>): Stripes =>
   Object.freeze({ area: "stripes" as const, ...readParams(stripesSpec, options, "stripes") });

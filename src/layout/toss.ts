@@ -11,19 +11,19 @@ import { direction } from "./direction.ts";
 import { entryOf } from "./entry-of.ts";
 import { tossAround } from "./toss/around.ts";
 import { entryOfId } from "./toss/held.ts";
-import type { Direction, TossEntry, TossOptions } from "./toss/options.ts";
+import type { Density, Direction, Seat, TossEntry, TossOptions } from "./toss/options.ts";
 
-type Density = "airy" | "even" | "packed";
-type Seat = "anywhere" | "mirrors" | "centres" | "both";
+/** Most motifs in the unit that may be asked for. */
+const MOST = 20_000;
 
 const entry: {
   /** The motif to scatter. */
   readonly motif: Param<MotifUse, MotifUse, false>;
-  /** How many of it against the others' shares, by number of motifs. Default 1. */
+  /** How many of it against the others' shares, by number of motifs, 0.001 to 1000. Default 1. */
   readonly share: NumberParam;
-  /** Size as a factor of the motif's own, or a range [least, most] to draw it from. Default 1. */
+  /** Size as a factor of the motif's own, 0.05 to 20, or a range [least, most] to draw it from. Default 1. */
   readonly scale: Param<number | readonly [number, number], readonly [number, number], true>;
-  /** Room kept around it on top of the layout's gap, and of the gap of tosses after it in `layered`; of two motifs, the larger room counts. Default 0. */
+  /** Room kept around it on top of the layout's gap, and of the gap of tosses after it in `layered`, 0 to 200 mm; of two motifs, the larger room counts. Default 0. */
   readonly gap: LengthParam;
   /**
    * Where its motifs sit: anywhere (default), or exactly on the repeat's mirrors, on its centres of rotation, or on
@@ -31,7 +31,7 @@ const entry: {
    * figure.
    */
   readonly seat: Param<Seat, Seat, true>;
-  /** Exactly so many of it in the unit; all motifs of a toss say a number, or none does. Default: as the shares have it. */
+  /** Exactly so many of it in the unit, 1 to 20 000, and as many in all; all motifs of a toss say a number, or none does, and none says a share then. Default: as the shares have it. */
   readonly count: Param<number, number | undefined, true>;
 } = {
   motif: motif({ about: "The motif to scatter." }),
@@ -58,35 +58,42 @@ const entry: {
     integer({
       about: "Exactly so many of it in the unit; all motifs of a toss say a number, or none does.",
       min: 1,
-      max: 20_000,
+      max: MOST,
     }),
   ),
 };
 
+const density = choice({
+  about:
+    "How full the ground gets: airy (few, far apart), even (filled until nothing more fits), packed (then worked over to close the holes; slower).",
+  of: ["airy", "even", "packed"],
+  default: "even",
+});
+
 const params: {
-  /** What is scattered, in any order: the large ones are placed first. */
+  /** What is scattered, 1 to 64 entries, in any order: the large ones are placed first. */
   readonly motifs: Param<readonly ParamsIn<typeof entry>[], readonly ParamsOut<typeof entry>[], false>;
-  /** Least distance between the real outlines of any two motifs, copies across the edges included. Default 2 mm. */
+  /** Least distance between the real outlines of any two motifs, copies across the edges included, 0 to 500 mm. Default 2 mm. */
   readonly gap: LengthParam;
   /** How full the ground gets: airy (few, far apart), even (default: filled until nothing more fits), packed (then worked over to close the holes; slower). A count or a coverage says it in its stead. */
   readonly density: Param<Density, Density, true>;
-  /** Exactly so many motifs in the unit, at the widest gap at which they fit. Default: as many as the density gives. */
+  /** Exactly so many motifs in the unit, 1 to 20 000, shared out by the shares, at the widest gap at which they fit. Default: as many as the density gives. */
   readonly count: Param<number, number | undefined, true>;
   /** Share of the ground (0 to 1) that the motifs' ink is to cover, at the widest gap at which they fit: reached as nearly as whole motifs can, and as the gap allows. What came of it is `tile.figures.inkCoverage`. */
   readonly coverage: Param<number, number | undefined, true>;
-  /** Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (default: any), or angles of your own in turns, such as [0, 0.1, 0.9]. */
+  /** Which ways motifs may face: one-way (all upright), two-way (also upside down), four-way (quarter turns), tossed (default: any), or 1 to 360 angles of your own in turns, -1 to 1, such as [0, 0.1, 0.9]. */
   readonly direction: Param<Direction, Direction, true>;
   /** Whether motifs may also be mirrored. Default false. */
   readonly flip: Param<boolean, boolean, true>;
   /** How strongly motifs of one kind keep away from each other, 0 (not at all) to 1. Default 0.9. */
   readonly spread: NumberParam;
-  /** How far hollows of motifs are kept free of others: those that a disc of this share of the motif's radius cannot enter. 0 (default) lets others in wherever the gap holds, 1 closes nearly all. */
+  /** How far hollows of motifs are kept free of others, 0 to 1: those that a disc of this share of the motif's radius cannot enter. 0 (default) lets others in wherever the gap holds, 1 closes nearly all. */
   readonly hollows: NumberParam;
   /** Where motifs lie, wholly: SVG path data in mm from the unit's upper left corner, a path of a pen, or stripes. Its copies in the repeat count too, and those that touch are one area (slits narrower than 4 µm are none): draw it smaller than the cell to keep cells apart. Default: everywhere. */
   readonly inside: Param<AreaIn, Area | undefined, true>;
   /** Where no motif lies: SVG path data in mm, a path of a pen, or stripes, with all copies in the repeat. */
   readonly outside: Param<AreaIn, Area | undefined, true>;
-  /** Least distance that motifs keep from the boundaries of `inside` and `outside`. Default 0. */
+  /** Least distance that motifs keep from the boundaries of `inside` and `outside`, 0 to 500 mm; without either it is refused. Default 0. */
   readonly edge: LengthParam;
 } = {
   motifs: list(entryOf(entry, { about: "A motif and how it is scattered." }), {
@@ -100,17 +107,20 @@ const params: {
     max: 500,
     default: 2,
   }),
-  density: choice({
-    about:
-      "How full the ground gets: airy (few, far apart), even (filled until nothing more fits), packed (then worked over to close the holes; slower).",
-    of: ["airy", "even", "packed"],
-    default: "even",
-  }),
+  density: {
+    ...density,
+    read(value, where) {
+      if (typeof value !== "number") return density.read(value, where);
+      const fix =
+        "give one of these; how much of the ground is to be covered is said by coverage, such as coverage: 0.35";
+      throw badInput("wrong-type", where, `${value} is not one of "airy", "even", "packed"`, fix);
+    },
+  },
   count: optional(
     integer({
       about: "Exactly so many motifs in the unit, at the widest gap at which they fit.",
       min: 1,
-      max: 20_000,
+      max: MOST,
     }),
   ),
   coverage: optional(
@@ -147,7 +157,8 @@ const params: {
 
 /**
  * The options with counts for each motif turned into shares of their sum, which comes to the same.
- * @throws SprigwrightError `asked-twice` when it is said in two ways how many there are to be
+ * @throws SprigwrightError `asked-twice` when it is said in two ways how many there are to be, `edge-of-nothing`,
+ * `missing-option` when some motifs say a count and others do not, `number-range` for too many in all
  */
 function asked(
   options: Omit<TossOptions, "entries">,
@@ -173,17 +184,24 @@ function asked(
   const without = entries.findIndex(({ count }) => count === undefined);
   if (without >= 0)
     throw missingOption(`toss > motifs[${without}] > count`, "a number: either all motifs say one, or none");
-  return {
-    ...options,
-    entries: entries.map((entry) => ({ ...entry, share: entry.count! })),
-    count: counts.reduce((sum, count) => sum + count, 0),
-  };
+  // A share of 1 is also what stands there when nothing was said.
+  const shared = entries.findIndex(({ share }) => share !== 1);
+  if (shared >= 0) throw askedTwice("share", "count", `toss > motifs[${shared}]`);
+  const count = counts.reduce((sum, count) => sum + count, 0);
+  if (count > MOST)
+    throw badInput(
+      "number-range",
+      "toss > motifs[] > count",
+      `the counts come to ${count} motifs, more than ${MOST}`,
+      `ask for at most ${MOST} in all`,
+    );
+  return { ...options, entries: entries.map((entry) => ({ ...entry, share: entry.count! })), count };
 }
 
-const askedTwice = (one: string, other: string): Error =>
+const askedTwice = (one: string, other: string, where = "toss"): Error =>
   badInput(
     "asked-twice",
-    "toss",
+    where,
     `${one} and ${other} both say how many motifs there are to be`,
     `leave out ${one}, or ${other}`,
   );
@@ -193,6 +211,16 @@ const askedTwice = (one: string, other: string): Error =>
  * In `layered`, they keep the gap from the motifs of the layouts before it too.
  *
  * @example toss({ gap: 2.5, motifs: [{ motif: pear({ height: 34 }), share: 1 }, { motif: leaf(), share: 2 }] })
+ * @throws SprigwrightError at once: `wrong-type`, `number-range`, `length-range`, `unknown-option` and their like;
+ * `bad-path-data`, `bad-shape`, `open-path`, `empty-area`, `area-too-detailed` for an area
+ * @throws SprigwrightError when built:
+ * - `asked-twice` when two of `density`, `count`, `coverage` and counts of the motifs are given, or a motif's count and share;
+ *   `missing-option` when only some motifs say a count, `number-range` when their counts come to more than 20 000
+ * - `motif-too-large` for a motif that cannot keep the gap from its own copies, with the size that can
+ * - `count-too-large` when so many do not fit, with how many do; `count-too-small` when more are held
+ * - `no-room` for a motif that finds no place beside what stands already, in the area, or on a seat
+ * - `no-symmetry` for seats in a repeat that has none
+ * - `edge-of-nothing`, `area-outside-unit`, `area-too-detailed`, `stripes-do-not-close` for areas
  */
 export const toss: LayoutFactory<typeof params> = defineLayout({
   name: "sprigwright/toss",

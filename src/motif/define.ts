@@ -131,3 +131,7 @@ function readRoles(
 
 /** A piece's name without its namespace, as scripts write it. */
 export const shortName = (name: string): string => name.slice(name.indexOf("/") + 1);
+
+/** What a piece's factory is called in scripts, by custom: "sprigwright/place-at" is `placeAt`. */
+export const factoryName = (name: string): string =>
+  shortName(name).replace(/-+(.)/g, (_, letter: string) => letter.toUpperCase());

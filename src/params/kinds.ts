@@ -1,4 +1,4 @@
-import { missingOption, outOfRange, unknownName, wrongType } from "../errors/catalogue.ts";
+import { badInput, missingOption, outOfRange, shown, unknownName, wrongType } from "../errors/catalogue.ts";
 import { type Length, toMm } from "../units/length.ts";
 import { type About, type HasDefault, type JsonSchema, makeParam, type Param } from "./param.ts";
 
@@ -60,15 +60,41 @@ export function integer<const A extends About<number> & Range>(
 
 /** A share of a whole, 0 to 1. */
 export function share<const A extends About<number>>(about: A): Param<number, number, HasDefault<A>> {
-  return number({ ...about, min: 0, max: 1 }) as Param<number, number, HasDefault<A>>;
+  const range = { min: 0, max: 1 };
+  const wanted = "a number from 0 to 1";
+  const schema = { type: "number", minimum: 0, maximum: 1 };
+  return param(about, wanted, schema, (value, where) => {
+    const percent = percentOf(value);
+    if (percent === undefined) return numeric(value, where, range, wanted, false);
+    const [code, is] = typeof value === "string" ? ["wrong-type", "is not"] : ["number-range", "is outside"];
+    const what = `${shown(value)} ${is} ${typeof value === "string" ? wanted : "0 to 1"}`;
+    throw badInput(
+      code,
+      where,
+      what,
+      `give ${wanted}: ${percent} % is ${Math.round(percent * 100) / 10_000}`,
+    );
+  });
+}
+
+/** What is most likely meant as a part of a hundred: 35 or "35%", but not 0.35, 1.2 or 3500. */
+function percentOf(value: unknown): number | undefined {
+  const text = typeof value === "string" ? /^\s*(\d{1,3}(?:\.\d{1,6})?)\s*%\s*$/.exec(value)?.[1] : undefined;
+  const percent = text === undefined ? value : Number(text);
+  if (typeof percent !== "number" || !(percent >= 0 && percent <= 100)) return undefined;
+  return text !== undefined || percent >= 5 ? percent : undefined;
 }
 
 /** An angle in turns (0.25 is a quarter turn), -1 to 1. */
 export function turns<const A extends About<number>>(about: A): Param<number, number, HasDefault<A>> {
   const range = { min: -1, max: 1 };
-  const wanted = "an angle in turns from -1 to 1 (0.25 is a quarter)";
+  const wanted = "an angle in turns from -1 to 1: 0.25 is a quarter turn";
   const schema = { type: "number", minimum: -1, maximum: 1, "x-unit": "turn" };
-  return param(about, wanted, schema, (v, where) => numeric(v, where, range, wanted, false));
+  return param(about, wanted, schema, (v, where) => {
+    if (typeof v === "number" && Number.isFinite(v) && Math.abs(v) > 1)
+      throw badInput("number-range", where, `${v} is outside -1 to 1`, `give ${wanted}`);
+    return numeric(v, where, range, wanted, false);
+  });
 }
 
 /** Yes or no. */
@@ -113,7 +139,13 @@ export function span<const A extends About<number | readonly [number, number]> &
     const pair: readonly unknown[] = Array.isArray(value) ? value : [value, value];
     if (pair.length !== 2) throw wrongType(where, value, wanted);
     const [low, high] = pair.map((v) => numeric(v, where, about, wanted, false)) as [number, number];
-    if (low > high) throw wrongType(where, value, `${wanted} (the least first)`);
+    if (low > high)
+      throw badInput(
+        "wrong-type",
+        where,
+        `[${low}, ${high}] does not have the least first`,
+        `give [${high}, ${low}]`,
+      );
     return Object.freeze([low, high] as const);
   });
 }

@@ -67,7 +67,9 @@ export function readPattern(input: unknown): Pattern {
       throw wrongType("subject", subject, "text of at most 80 characters");
     if (seed === undefined) throw missingOption("seed", "any text; it fixes every chance in the pattern");
     if (typeof seed !== "string" || seed.length > 200)
-      throw wrongType("seed", seed, "text of at most 200 characters");
+      throw typeof seed === "number"
+        ? badInput("wrong-type", "seed", `${seed} is a number, and a seed is text`, `give "${seed}"`)
+        : wrongType("seed", seed, "text of at most 200 characters");
     checkUse(repeat, "repeat", "halfDrop({ width: 160, height: 120 })");
     checkUse(layout, "layout", "toss({ motifs: [...] })");
     const roles = readRoles(input["roles"], rolesOf(layout));

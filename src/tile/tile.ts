@@ -56,7 +56,12 @@ export interface Figures {
   readonly facing: { readonly alike: number; readonly chance: number };
   /** Share of motifs whose nearest neighbour is of the same kind, and the share expected by chance. Fewer is good. */
   readonly neighbours: { readonly alike: number; readonly expected: number };
-  /** Large motifs of one kind that lie together, by their ids: the most unlikely such huddle, and its chance (0..1). */
+  /**
+   * Large motifs of one kind that lie together, by their ids: the most unlikely such group, and its chance (0..1). Read
+   * the chance first: below 0.1, three and more are a huddle, which `inspect` reports. The nearer to 1, the more they lie as
+   * chance would have it: the ids then only name the least likely of groups that are all likely. No ids where no two of a
+   * kind are neighbours.
+   */
   readonly huddle: { readonly motifs: readonly string[]; readonly chance: number };
   /** Per role, how unevenly its ink lies over 3 x 3 parts of the cell (standard deviation over mean), and what chance gives. */
   readonly balance: Readonly<Record<string, { readonly variation: number; readonly chance: number }>>;

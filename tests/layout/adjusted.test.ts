@@ -104,12 +104,14 @@ describe("a layout adjusted by hand", () => {
     expect(others(tile, "2-2", "moon")).toEqual(others(plain, "2-1", "2-2"));
   });
 
-  it("takes an id that was removed for a new one", async () => {
+  it("takes an id that was removed for a new one, which takes changes like any other", async () => {
     const tile = await tidied([
+      { do: "move", id: "2-1", dx: 9 },
       { do: "remove", id: "2-1" },
       { do: "add", id: "2-1", motif: pebble({ size: 3 }), x: 1, y: 1 },
+      { do: "move", id: "2-1", dx: 2 },
     ]);
-    expect(at(tile, "2-1")).toMatchObject({ x: 1000, y: 1000 });
+    expect(at(tile, "2-1")).toMatchObject({ x: 3000, y: 1000 });
   });
 
   it("never moves anything of its own accord: what a change breaks is found, at the right distance", async () => {
@@ -268,6 +270,24 @@ describe("what is held", () => {
   });
 });
 
+describe("what is held in layers that list one layout twice", () => {
+  it("is held in the layer of its number, and the other keeps the gap from it, by jsts", async () => {
+    const one = toss({ motifs, gap: 2, count: 9, spread: 0 });
+    const layout = layered({ layouts: [one, one] });
+    for (const id of ["1:1-1", "2:1-1"]) {
+      const tile = await built(
+        adjusted({ layout, changes: [{ do: "hold", id, x: 35, y: 30 }] }) as LayoutUse,
+      );
+      expect(at(tile, id)).toMatchObject({ x: 35_000, y: 30_000 });
+      expect(tile.placements).toHaveLength(18);
+      const outlines = tile.motifs.map(({ outline }) => outline);
+      expect(
+        smallestClearance(tile.placements, outlines, tile.arrangement, 3).distance,
+      ).toBeGreaterThanOrEqual(2);
+    }
+  });
+});
+
 describe("layouts that do not pack around anything", () => {
   const rows = set({ motifs: [pebble({ size: 9 }), buoy({ size: 9 })], columns: 4, rows: 3 });
 
@@ -375,7 +395,33 @@ describe("bad changes", () => {
         { do: "remove", id: "2-1" },
         { do: "flip", id: "2-1" },
       ],
-      `${where}[1] > id: there is no`,
+      `${where}[1] > id: changes[0] removed "2-1", so there is nothing left to flip\n  fix: leave one of the two out`,
+    ],
+    [
+      "a hold of what was removed",
+      [
+        { do: "remove", id: "2-1" },
+        { do: "hold", id: "2-1", x: 1, y: 1 },
+      ],
+      "leave one of the two out: what is held needs no removal",
+    ],
+    [
+      "a move of what was added and held after a removal",
+      [
+        { do: "remove", id: "1-1" },
+        { do: "add", id: "1-1", motif: pebble(), x: 9, y: 9, held: true },
+        { do: "move", id: "1-1", dx: 3 },
+      ],
+      `${where}[2] > id: "1-1" is spoken of in changes[1] already (add), and what is held takes no other change`,
+    ],
+    [
+      "a second add after a removal",
+      [
+        { do: "remove", id: "2-1" },
+        { do: "add", id: "2-1", motif: pebble(), x: 1, y: 1 },
+        { do: "add", id: "2-1", motif: pebble(), x: 9, y: 9 },
+      ],
+      `${where}[2] > id: "2-1" is spoken of in changes[1] already (add)`,
     ],
     [
       "two adds of one id",
@@ -432,7 +478,16 @@ describe("bad changes", () => {
 
   it.each<[unknown, string]>([
     [{ do: "move", id: "2-1", dx: Number.NaN }, "adjusted > changes[0] > dx: NaN is not a length"],
-    [{ do: "move", id: "2-1", x: 3 }, 'adjusted > changes[0] > x: there is no option "x"'],
+    [
+      { do: "move", id: "2-1", x: 3 },
+      'adjusted > changes[0] > x: there is no option "x" in a move, which starts from where the motif is\n  fix: say dx and dy: how far to the right and how far down [unknown-option]',
+    ],
+    [{ do: "move", id: "2-1", y: 3 }, 'changes[0] > y: there is no option "y" in a move'],
+    [
+      { do: "turn", id: "2-1", by: 90 },
+      "changes[0] > by: 90 is outside -1 to 1\n  fix: give an angle in turns from -1 to 1: 0.25 is a quarter turn [number-range]",
+    ],
+    [{ do: "turn", id: "2-1", angle: 0.2 }, 'there is no option "angle"\n  fix: did you mean "by"?'],
     [{ do: "shift", id: "2-1" }, 'adjusted > changes[0] > do: there is no choice "shift"'],
     [{ id: "2-1" }, "adjusted > changes[0] > do: nothing was given"],
     [{ do: "turn", id: "2-1" }, "adjusted > changes[0] > by: nothing was given"],

@@ -360,6 +360,11 @@ describe("layers are refused", () => {
       "layered > layouts[0]: an object with use, params, roles, vary, variants is not a layout",
     ],
     [{ layouts: [straight(size)] }, "is not a layout, such as toss"],
+    [
+      [meadow()],
+      "layered: a list of 1 is not an object of options: layered({ layouts: [ … ] })\n  fix: give an",
+    ],
+    [meadow, "layered: a function is not an object of options\n"],
     [{ layouts: [toss({ motifs: [{ motif: dots }] })], gap: 2 }, 'there is no option "gap"'],
     [{ layouts: [JSON.parse(JSON.stringify(meadow()))] }, "was copied or parsed"],
   ])("%j", (options, message) => {

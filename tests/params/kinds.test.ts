@@ -32,8 +32,27 @@ describe("numbers", () => {
 
   it("are turns from -1 to 1, and shares from 0 to 1", () => {
     expect(turns({ about }).read(-0.25, "x")).toBe(-0.25);
-    expect(refusal(() => turns({ about }).read(90, "x")).what).toBe("90 is outside -1 to 1");
+    expect(refusal(() => turns({ about }).read(90, "x")).message).toBe(
+      "x: 90 is outside -1 to 1\n  fix: give an angle in turns from -1 to 1: 0.25 is a quarter turn [number-range]",
+    );
     expect(refusal(() => share({ about }).read(-0.1, "x")).what).toBe("-0.1 is outside 0 to 1");
+  });
+
+  it("are shares: a part of a hundred is shown as the share that it is", () => {
+    const fixOf = (given: unknown) => refusal(() => share({ about }).read(given, "x"));
+    for (const [given, code, fix] of [
+      [35, "number-range", "give a number from 0 to 1: 35 % is 0.35"],
+      ["35%", "wrong-type", "give a number from 0 to 1: 35 % is 0.35"],
+      [" 12.5 % ", "wrong-type", "give a number from 0 to 1: 12.5 % is 0.125"],
+      [100, "number-range", "give a number from 0 to 1: 100 % is 1"],
+      [101, "number-range", "give a value from 0 to 1"],
+      [1.2, "number-range", "give a value from 0 to 1"],
+      ["0.35", "wrong-type", "give a number from 0 to 1"],
+      ["300%", "wrong-type", "give a number from 0 to 1"],
+    ] as const)
+      expect(fixOf(given)).toMatchObject({ code, fix });
+    expect(fixOf(35).what).toBe("35 is outside 0 to 1");
+    expect(fixOf("35%").what).toBe('"35%" is not a number from 0 to 1');
   });
 
   it("are spans: one number stands for both ends", () => {
@@ -41,7 +60,9 @@ describe("numbers", () => {
     expect(scale.read(1, "x")).toEqual([1, 1]);
     expect(scale.read([0.5, 2], "x")).toEqual([0.5, 2]);
     expect(Object.isFrozen(scale.read(1, "x"))).toBe(true);
-    expect(refusal(() => scale.read([2, 0.5], "x")).what).toContain("the least first");
+    expect(refusal(() => scale.read([1.2, 0.8], "x")).message).toBe(
+      "x: [1.2, 0.8] does not have the least first\n  fix: give [0.8, 1.2] [wrong-type]",
+    );
     expect(refusal(() => scale.read([1], "x")).code).toBe("wrong-type");
     expect(refusal(() => scale.read([1, 3], "x")).code).toBe("number-range");
   });
@@ -135,6 +156,19 @@ describe("a set of parameters", () => {
     expect(refusal(() => readParams(spec, { width: 9, petal: 3 }, "leaf")).message).toBe(
       'leaf > petal: there is no option "petal"\n  fix: did you mean "petals"? Known: width, petals, places, note [unknown-option]',
     );
+  });
+
+  it("knows what the trade calls some of them", () => {
+    const known = { gap: length({ about, min: 0, max: 9 }), flip: flag({ about }) };
+    for (const [word, name] of [
+      ["spacing", "gap"],
+      ["mirror", "flip"],
+    ] as const)
+      expect(refusal(() => readParams(known, { [word]: 1 }, "toss")).message).toBe(
+        `toss > ${word}: there is no option "${word}"\n  fix: did you mean "${name}"? Known: gap, flip [unknown-option]`,
+      );
+    expect(refusal(() => readParams(spec, { spacing: 1 }, "leaf")).fix).toContain("use one of: width");
+    expect(refusal(() => readParams(known, { constructor: 1 }, "toss")).fix).toContain("use one of");
   });
 
   it("names the entry of a list that is wrong, counting from 0", () => {

@@ -66,7 +66,7 @@ describe("definePattern", () => {
       "",
     ],
     ["no seed", { seed: undefined }, "pears > seed: nothing was given", "any text; it fixes every chance"],
-    ["a seed as number", { seed: 7 }, "pears > seed: 7 is not text of at most 200 characters", ""],
+    ["a seed as number", { seed: 7 }, "pears > seed: 7 is a number, and a seed is text", 'give "7"'],
     ["a long seed", { seed: "x".repeat(201) }, "is not text of at most 200 characters", ""],
     ["a long subject", { subject: "x".repeat(81) }, "pears > subject:", ""],
     [

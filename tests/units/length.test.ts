@@ -42,8 +42,11 @@ describe("toMm", () => {
     (given) => {
       const error = refusal(() => toMm(given as Length, "leaf > length"));
       expect(error.code).toBe("wrong-type");
-      expect(error.message).toContain(
-        'is not a length: a number of mm, or text such as "12mm", "1.2cm" or "6.4in"',
+      expect(error.what).toMatch(/ is not a length$/);
+      expect(error.fix).toBe(
+        given === "12"
+          ? 'give 12 or "12mm"'
+          : 'give a length: a number of mm, or text such as "12mm", "1.2cm" or "6.4in"',
       );
       expect(error.where).toBe("leaf > length");
     },

@@ -1,7 +1,7 @@
 import { badInput } from "../../errors/catalogue.ts";
 import type { MotifUse } from "../../motif/motif.ts";
 import { motif } from "../../motif/param.ts";
-import { optional } from "../../params/compound.ts";
+import { isRecord, optional } from "../../params/compound.ts";
 import { flag, integer, length, number, text, turns } from "../../params/kinds.ts";
 import type { LengthParam, NumberParam, Param } from "../../params/param.ts";
 import { type TaggedIn, type TaggedOut, tagged } from "../../params/tagged.ts";
@@ -27,17 +27,17 @@ const heldAt = (param: LengthParam<false>): LengthParam<false> => ({
 });
 
 const stand: {
-  /** From the unit's left edge to the motif's origin. */
+  /** From the unit's left edge to the motif's origin; what is added or held stands within the block. */
   readonly x: LengthParam<false>;
-  /** From the unit's top edge to the motif's origin. */
+  /** From the unit's top edge down to the motif's origin; what is added or held stands within the block. */
   readonly y: LengthParam<false>;
-  /** Clockwise turn, in turns (0.25 is a quarter). Default 0. */
+  /** Clockwise turn, in turns from -1 to 1 (0.25 is a quarter). Default 0. */
   readonly turn: NumberParam;
-  /** Size as a factor of the motif's own. Default 1. */
+  /** Size as a factor of the motif's own, 0.05 to 20. Default 1. */
   readonly scale: NumberParam;
   /** Whether it is mirrored left to right, before it is turned. Default false. */
   readonly flip: Flag;
-  /** Which of the motif's drawings it shows, where it has variants. Default 1, the first. */
+  /** Which of the motif's drawings it shows, where it has variants: 1 to 64. Default 1, the first. */
   readonly drawing: NumberParam;
 } = {
   x: length({ about: "From the unit's left edge to the motif's origin.", min: -10_000, max: 10_000 }),
@@ -57,15 +57,15 @@ const specs: {
   readonly move: {
     /** The placement's id, as `tile.placements` lists it. */
     readonly id: Id;
-    /** How far to the right (negative: left). Default 0. */
+    /** How far to the right of where it is (negative: left). Default 0. */
     readonly dx: LengthParam;
-    /** How far down (negative: up). Default 0. */
+    /** How far down from where it is (negative: up). Default 0. */
     readonly dy: LengthParam;
   };
   readonly turn: {
     /** The placement's id, as `tile.placements` lists it. */
     readonly id: Id;
-    /** How much further clockwise, in turns (0.25 is a quarter). */
+    /** How much further clockwise, in turns from -1 to 1 (0.25 is a quarter). */
     readonly by: NumberParam<false>;
   };
   readonly scale: {
@@ -83,7 +83,7 @@ const specs: {
     readonly id: Id;
     /** The motif that takes its place, turned, sized and mirrored alike. */
     readonly motif: Param<MotifUse, MotifUse, false>;
-    /** Which of the motif's drawings it shows, where it has variants. Default 1, the first. */
+    /** Which of the motif's drawings it shows, where it has variants: 1 to 64. Default 1, the first. */
     readonly drawing: NumberParam;
   };
   readonly remove: {
@@ -149,6 +149,24 @@ export type Change = TaggedOut<"do", typeof specs>;
 /** A change that says where a motif stands. */
 export type Stand = Extract<Change, { readonly do: "add" | "hold" }>;
 
-/** One change as a parameter. */
-export const change = (): Param<ChangeInput, Change, false> =>
-  tagged("do", specs, { about: "A change to one placement." }) as Param<ChangeInput, Change, false>;
+/** One change as a parameter; a move to a place is refused with how far it is told. */
+export const change = (): Param<ChangeInput, Change, false> => {
+  const one = tagged("do", specs, { about: "A change to one placement." }) as Param<
+    ChangeInput,
+    Change,
+    false
+  >;
+  return {
+    ...one,
+    read(value, where) {
+      const axis = isRecord(value) && value["do"] === "move" && ["x", "y"].find((name) => name in value);
+      if (!axis) return one.read(value, where);
+      throw badInput(
+        "unknown-option",
+        `${where} > ${axis}`,
+        `there is no option "${axis}" in a move, which starts from where the motif is`,
+        "say dx and dy: how far to the right and how far down",
+      );
+    },
+  };
+};

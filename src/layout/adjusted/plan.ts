@@ -16,8 +16,8 @@ export interface Plan {
 
 /**
  * Sorts out what is held, and refuses changes that contradict each other.
- * @throws SprigwrightError `changed-twice` for a hold or an add of an id that another change speaks of before it,
- * and for any other change to a held one
+ * @throws SprigwrightError `changed-twice` for a hold or an add of an id that another change speaks of before it, for any
+ * other change to a held one, and for any change but an add to one that was removed
  */
 export function planOf(
   changes: readonly Change[],
@@ -46,24 +46,33 @@ export function planOf(
 export const at = (i: number): string => `adjusted > changes[${i}]`;
 
 function checkChanges(changes: readonly Change[]): void {
-  const first = new Map<string, { readonly change: Change; readonly i: number }>();
+  /** The change that says how it stands with an id: the first, or a removal, or what was added after that. */
+  const said = new Map<string, { readonly change: Change; readonly i: number }>();
   changes.forEach((change, i) => {
-    const before = first.get(change.id);
-    if (before === undefined) {
-      first.set(change.id, { change, i });
-      return;
-    }
-    const stands = change.do === "hold" || (change.do === "add" && before.change.do !== "remove");
-    if (!stands && !isHeld(before.change)) return;
+    const { id } = change;
+    const before = said.get(id);
+    const gone = before?.change.do === "remove";
+    if (before === undefined || change.do === "remove" || gone) said.set(id, { change, i });
+    if (before === undefined || (gone && change.do === "add")) return;
+    const stands = change.do === "hold" || change.do === "add";
+    if (!gone && !stands && !isHeld(before.change)) return;
+    const where = `${at(i)} > id`;
+    if (gone)
+      throw badInput(
+        "changed-twice",
+        where,
+        `changes[${before.i}] removed "${id}", so there is nothing left to ${change.do}`,
+        `leave one of the two out${stands ? ": what is held needs no removal" : ""}, or add a motif of that id first`,
+      );
     throw badInput(
       "changed-twice",
-      `${at(i)} > id`,
-      `"${change.id}" is spoken of in changes[${before.i}] already (${before.change.do}), and ${
+      where,
+      `"${id}" is spoken of in changes[${before.i}] already (${before.change.do}), and ${
         stands
           ? `a change that says "${change.do}" comes first for its id`
           : "what is held takes no other change"
       }`,
-      stands && change.do === "add"
+      change.do === "add"
         ? "give it an id of its own"
         : "put all of it into one change: a hold says the place, the turn, the size and the motif",
     );

@@ -43,6 +43,8 @@ function rangeOf(param: JsonSchema): string {
     maxItems,
   } = param as Record<string, unknown>;
   const unit = param["x-unit"] ? ` ${String(param["x-unit"])}${param["x-unit"] === "turn" ? "s" : ""}` : "";
+  if (param["x-holds"] === "palette") return "a palette: { name, inks }";
+  if (param["x-holds"] === "area") return "path data in mm, or stripes({ … }), see describe stripes";
   if (Array.isArray(names)) return names.join(" | ");
   if (Array.isArray(anyOf)) {
     const [first, second] = anyOf as readonly JsonSchema[];
@@ -53,7 +55,6 @@ function rangeOf(param: JsonSchema): string {
     return `${type === "integer" ? "whole number, " : ""}${String(minimum)} to ${String(maximum)}${unit}`;
   if (type === "boolean") return "true | false";
   if (param["x-css"] === "color") return "any opaque CSS colour";
-  if (param["x-holds"] === "palette") return "a palette: { name, inks }";
   if (type === "string") return `text of at most ${String(maxLength)} characters`;
   if (param["x-piece"] === "motif") return "what a motif's factory gives, such as leaf({ length: 18 })";
   if (type === "array") return `list of ${String(minItems)} to ${String(maxItems)}`;

@@ -1,4 +1,6 @@
 import { unknownName } from "../../errors/catalogue.ts";
+import { stripesSpec } from "../../layout/stripes.ts";
+import { schemaOf } from "../../params/compound.ts";
 import type { PieceKind } from "../../params/use.ts";
 import { artworkPlugin } from "../../plugin/artwork.ts";
 import { createKit, type PieceDescription } from "../../plugin/kit.ts";
@@ -11,23 +13,43 @@ import { EXIT, type Host } from "./host.ts";
 import { type Style, styleFor, widthOf } from "./style.ts";
 import { hang } from "./text.ts";
 
-const KINDS = ["motif", "layout", "repeat", "scheme", "check"] as const satisfies readonly PieceKind[];
+/** What is described: pieces, and areas of the ground, which layouts take. */
+interface Described extends Omit<PieceDescription, "kind"> {
+  readonly kind: PieceKind | "area";
+}
+
+const KINDS = [
+  "motif",
+  "layout",
+  "area",
+  "repeat",
+  "scheme",
+  "check",
+] as const satisfies readonly Described["kind"][];
+
+const STRIPES: Described = {
+  kind: "area",
+  name: "sprigwright/stripes",
+  about: "Even stripes over the whole pattern, for a toss to keep inside of, or outside of.",
+  params: schemaOf(stripesSpec),
+};
 
 /** `sprigwright describe`: the pieces, for people or as JSON. */
 export async function describe({ names, flags }: Arguments, host: Host): Promise<number> {
   const plugins: Plugin[] = [artworkPlugin(), letteringPlugin()];
   for (const file of flags.get("plugin") ?? []) plugins.push(await loadPlugin(file));
   const whole = createKit({ plugins }).describe();
+  const known = [...whole.pieces, STRIPES];
   const [asked] = names;
-  const piece = asked === undefined ? undefined : find(asked, whole.pieces);
+  const piece = asked === undefined ? undefined : find(asked, known);
   const style = styleFor(host.out, host.env);
   const width = widthOf(host.out);
   if (flags.has("json")) host.out.write(`${JSON.stringify(piece ?? whole, null, 2)}\n`);
-  else host.out.write(piece ? one(piece, style, width) : all(whole.pieces, style, width));
+  else host.out.write(piece ? one(piece, style, width) : all(known, style, width));
   return EXIT.done;
 }
 
-function find(asked: string, pieces: readonly PieceDescription[]): PieceDescription {
+function find(asked: string, pieces: readonly Described[]): Described {
   const exact = pieces.find(({ name }) => name === asked);
   const short = pieces.filter(({ name }) => shortName(name) === asked);
   const piece = exact ?? (short.length === 1 ? short[0] : undefined);
@@ -41,7 +63,7 @@ const shortName = (name: string): string => name.slice(name.indexOf("/") + 1);
 /** The library's own pieces go by their short names, as in scripts; a plugin's keep its name in front. */
 const label = (name: string): string => (name.startsWith("sprigwright/") ? shortName(name) : name);
 
-function all(pieces: readonly PieceDescription[], style: Style, width: number): string {
+function all(pieces: readonly Described[], style: Style, width: number): string {
   const room = Math.max(...pieces.map(({ name }) => label(name).length)) + 4;
   const lines: string[] = [];
   for (const kind of KINDS) {
@@ -58,7 +80,7 @@ function all(pieces: readonly PieceDescription[], style: Style, width: number): 
   return `${lines.join("\n")}\n\n${style.quiet(hint)}\n`;
 }
 
-function one(piece: PieceDescription, style: Style, width: number): string {
+function one(piece: Described, style: Style, width: number): string {
   const { kind, name, about, parts, params } = piece;
   const drawn = Array.isArray(parts) ? parts.join(", ") : parts === "drawn" ? "as the drawing has them" : "";
   return [

@@ -4,13 +4,13 @@ import { cornerOf } from "../../tile/finish.ts";
 import type { Tile } from "../../tile/tile.ts";
 import { clothPicture } from "./diagram/cloth.ts";
 import { entriesFor } from "./diagram/entries.ts";
+import { idMarks } from "./diagram/labels.ts";
 import { legend } from "./diagram/legend.ts";
 import {
   axisMarks,
   centreMarks,
   elementsShown,
   INK,
-  numberMarks,
   PENCIL,
   unitShape,
   vectorMarks,
@@ -23,16 +23,16 @@ export interface DiagramOptions {
   readonly colorway?: Colorway;
   /** Width of the drawing on a screen, in pixels. Default 960. */
   readonly width?: number;
-  /** Whether placements are numbered. Default true. */
-  readonly numbers?: boolean;
+  /** Whether placements bear their ids. Default true. */
+  readonly ids?: boolean;
   /** Whether a legend stands below. Default true. */
   readonly legend?: boolean;
 }
 
 /**
  * How a tile repeats, as an SVG drawing: the unit in full colour on a pale cloth, the block, the lattice vectors, the
- * numbered placements (in the order of `tile.placements`), and every centre, mirror line and glide line in the block,
- * with the symbols of the International Tables for Crystallography, Vol. A.
+ * placements with their ids (which `tile.placements` lists and `adjusted` takes; of very long ones the beginning), and
+ * every centre, mirror line and glide line in the block, with the symbols of the International Tables for Crystallography, Vol. A.
  *
  * @throws SprigwrightError `missing-ink` when the colorway lacks a role
  */
@@ -74,7 +74,7 @@ export function repeatDiagram(tile: Tile, options: DiagramOptions = {}): string 
     `<rect id="block-outline" ${blockRect} fill="none" stroke="${INK}" stroke-width="${n(thin * 0.8)}"/>`,
     axisMarks(axes, thin),
     isCorner ? "" : vectorMarks(tile, thin, size, centres.length > 0 ? thin * 7 : 0),
-    isCorner || options.numbers === false ? "" : numberMarks(tile, thin, size),
+    isCorner || options.ids === false ? "" : idMarks(tile, centres, thin, size),
     centreMarks(centres, thin),
     `<g font-size="${n(size * 0.8)}">${key.svg}</g>`,
     "</svg>\n",

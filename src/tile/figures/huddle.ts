@@ -6,7 +6,7 @@ import { copiesNear, type Scene } from "./scene.ts";
 
 /** See {@link huddleOf}. */
 export interface Huddle {
-  /** Numbers of the placements, in order; none where there is nothing to judge. */
+  /** Numbers of the placements, in order, however likely they are: the chance says whether it is a huddle. None where no two of a kind are neighbours. */
   readonly placements: readonly number[];
   readonly chance: number;
 }

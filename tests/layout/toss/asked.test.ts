@@ -93,6 +93,16 @@ describe("what contradicts itself is refused", () => {
     ],
     [{ motifs: counted(1, undefined, 3) }, "missing-option", "motifs[1] > count"],
     [{ count: 3, motifs: counted(1, undefined, 3) }, "asked-twice", "leave out count, or motifs[] > count"],
+    [
+      { motifs: counted(1, 2, 3).map((entry, k) => (k === 1 ? { ...entry, share: 2 } : entry)) },
+      "asked-twice",
+      "toss > motifs[1]: share and count both say how many motifs there are to be\n  fix: leave out share, or count",
+    ],
+    [
+      { motifs: counted(20_000, 1, 1) },
+      "number-range",
+      "toss > motifs[] > count: the counts come to 20002 motifs, more than 20000\n  fix: ask for at most 20000 in all",
+    ],
     [{ edge: 2 }, "edge-of-nothing", "no area whose edge motifs could keep away from"],
   ])("%j", async (options, code, message) => {
     const error = await refusalOf(() => built(options));
@@ -103,6 +113,8 @@ describe("what contradicts itself is refused", () => {
 
   test("but a density that is the default goes with a count, since a recipe holds it too", async () => {
     expect((await built({ density: "even", count: 3 }, small)).placements).toHaveLength(3);
+    const shared = counted(1, 1, 1).map((entry) => ({ ...entry, share: 1 }));
+    expect((await built({ motifs: shared }, small)).placements).toHaveLength(3);
   });
 
   test("a motif where an entry is wanted, with how to write it", () => {
@@ -122,6 +134,14 @@ describe("what contradicts itself is refused", () => {
   });
 
   test.each([
+    [
+      { density: 0.5 },
+      'density: 0.5 is not one of "airy", "even", "packed"\n  fix: give one of these; how much of the ground is to be covered is said by coverage, such as coverage: 0.35',
+    ],
+    [{ density: "full" }, 'there is no choice "full"'],
+    [{ coverage: "35%" }, "35 % is 0.35"],
+    [{ spacing: 3 }, 'did you mean "gap"'],
+    [{ gap: "2" }, 'give 2 or "2mm"'],
     [{ direction: [] }, "it lists 0 angles"],
     [{ direction: Array.from({ length: 361 }, (_, k) => k / 361) }, "it lists 361 angles"],
     [{ direction: [0, "0.5"] }, 'direction[1]: "0.5" is not an angle in turns'],

@@ -224,7 +224,12 @@ describe("an area that is none is refused, by name", () => {
     ["a second line that is open", "M0 0H40V30ZM5 5h9v9", "open-path", "starts at 5, 5"],
     ["NaN", "MNaN 0H40V30Z", "bad-path-data", "is not path data"],
     ["an endless number", "M0 0H1e999V30Z", "bad-shape", "Infinity"],
-    ["words", "the upper half", "bad-path-data", "is not path data"],
+    [
+      "words",
+      "the upper half",
+      "bad-path-data",
+      '"the upper half" is not path data: it does not start with M\n  fix: give an area: SVG path data such as "M0 0H80V40H0Z" in mm, a path of a pen, or stripes({ count: 3 })',
+    ],
     ["nothing", "", "empty-area", "encloses no area"],
     ["a line without area", "M0 0H40Z", "empty-area", "encloses no area"],
     ["a megabyte", `M0 0${"h1v1".repeat(250_000)}Z`, "area-too-detailed", "1000005 characters"],

@@ -314,6 +314,10 @@ describe("sprigwright describe", () => {
       'direction  one-way | two-way | four-way | tossed, or a list of 1 to 360, each -1 to 1 turns; default "tossed"',
     );
     expect(toss.said()).toContain("scale  0.05 to 20, or [least, most]; default 1");
+    for (const name of ["inside", "outside"])
+      expect(toss.said()).toContain(
+        `${name}  path data in mm, or stripes({ … }), see describe stripes; may be left out`,
+      );
     const scheme = listener();
     await run(["describe", "dusk"], scheme);
     expect(scheme.said()).toContain("of  a palette: { name, inks }; may be left out");
@@ -322,6 +326,17 @@ describe("sprigwright describe", () => {
     const host = listener();
     await run(["describe", "toss", "--json"], host);
     expect(JSON.parse(host.said())).toMatchObject({ name: "sprigwright/toss", kind: "layout" });
+  });
+
+  test("tells what stripes take, which are no piece but an area for a toss", async () => {
+    const host = listener();
+    expect(await run(["describe", "stripes"], host)).toBe(EXIT.done);
+    expect(host.said()).toMatch(/^stripes {2}area\n/);
+    expect(host.said()).toContain("count  whole number, 1 to 200; must be given");
+    expect(host.said()).toContain('run  across | down; default "down"');
+    const list = listener();
+    await run(["describe"], list);
+    expect(list.said()).toMatch(/\nareas\n {2}stripes +Even stripes/);
   });
 
   test("shows a plugin's pieces under its name", async () => {

@@ -91,6 +91,19 @@ const draw = async (repeat: RepeatUse, options?: DiagramOptions): Promise<string
     options,
   );
 const mark = (svg: string, id: string): string => new RegExp(`<(g|path) id="${id}".*`).exec(svg)?.[0] ?? "";
+/** The labels of placements, with their boxes (mm). */
+const labels = (svg: string) =>
+  [
+    ...mark(svg, "placements").matchAll(
+      /<rect[^>]* x="([^"]*)" y="([^"]*)" width="([^"]*)" height="([^"]*)"[^>]*><text[^>]*>([^<]*)</g,
+    ),
+  ].map(([, x, y, width, height, id]) => ({
+    x: Number(x),
+    y: Number(y),
+    width: Number(width),
+    height: Number(height),
+    id: id!,
+  }));
 
 describe("a repeat diagram", () => {
   it("is an SVG that an independent renderer draws", async () => {
@@ -111,18 +124,57 @@ describe("a repeat diagram", () => {
     expect(mark(svg, "centres").match(/Z/g)).toHaveLength(centres.length);
   });
 
-  it("numbers the placements, and names both vectors, unit and block", async () => {
+  it("shows the placements by their ids, and names both vectors, unit and block", async () => {
     const svg = await draw(halfDrop({ width: 60, height: 40 }));
-    expect([...mark(svg, "placements").matchAll(/<text[^>]*>(\d+)</g)].map(([, n]) => n)).toEqual(["1", "2"]);
+    expect(labels(svg).map(({ id }) => id)).toEqual(["a", "b"]);
     expect(mark(svg, "vectors")).toMatch(/>a<.*>b</);
     expect(mark(svg, "unit-outline") || svg).toContain('d="M0 0L60 0L60 40L0 40Z"');
     expect(svg).toContain("block 120 × 40 mm");
     expect(svg).not.toContain("mirror line");
   });
 
-  it("leaves numbers and legend out when it is told to, and takes a width", async () => {
+  it("shows every id once, near its place, with no label over another, however many there are", async () => {
+    const many = Array.from({ length: 300 }, (_, i) =>
+      stone(`${1 + (i % 3)}:2-${i + 1}`, (i * 7919) % 60_000, (i * 104_729) % 40_000),
+    );
+    const tile = await buildTile(stones(many, straight({ width: 60, height: 40 })));
+    const shown = labels(repeatDiagram(tile));
+    expect(shown.map(({ id }) => id)).toEqual(tile.placements.map(({ id }) => id));
+    shown.forEach(({ x, y, width, height }, i) => {
+      const at = tile.placements[i]!;
+      expect(Math.abs(x + width / 2 - at.x / 1000)).toBeLessThan(0.01);
+      expect(Math.abs(y + height / 2 - at.y / 1000)).toBeLessThan(3.6 * height);
+      for (const other of shown.slice(0, i))
+        expect(Math.abs(other.y - y) > height - 0.01 || Math.abs(other.x - x) > width * 0.7).toBe(true);
+    });
+  });
+
+  it("spells out ids as XML takes them, and cuts those short that no label holds", async () => {
+    const odd = ['<b>&"\u0001', "x".repeat(60)];
+    const tile = await buildTile(
+      stones(
+        odd.map((id, i) => stone(id, 9000 + 20_000 * i, 9000)),
+        straight({ width: 60, height: 40 }),
+      ),
+    );
+    const svg = repeatDiagram(tile);
+    expect(mark(svg, "placements")).toContain(">&lt;b&gt;&amp;&quot;<");
+    expect(labels(svg)[1]!.id).toBe(`${"x".repeat(23)}…`);
+    expect(new Resvg(svg).render().width).toBe(960);
+  });
+
+  it("keeps the ids of seated motifs off the symbols of centres", async () => {
+    const tile = await buildTile(stones([stone("seat", 0, 0)], planeGroup({ group: "p4", width: 60 })));
+    const svg = repeatDiagram(tile);
+    const [{ y, height }] = labels(svg) as [ReturnType<typeof labels>[number]];
+    expect(Math.min(Math.abs(y), Math.abs(y + height))).toBeGreaterThan(0);
+    expect(y > 0 || y + height < 0).toBe(true);
+    expect(mark(svg, "placements")).toMatch(/<path d="M0 0V/);
+  });
+
+  it("leaves ids and legend out when it is told to, and takes a width", async () => {
     const svg = await draw(straight({ width: 60, height: 40 }), {
-      numbers: false,
+      ids: false,
       legend: false,
       width: 300,
     });

@@ -105,13 +105,3 @@ const startOf = (vectors: readonly Vector[], from: readonly Vector[], block: Siz
   [...from].sort(
     (p, q) => leaving(p, vectors, block) - leaving(q, vectors, block) || p[1] - q[1] || p[0] - q[0],
   )[0]!;
-
-/** Every placement of the unit by its number, in a small disc on the motif's origin. */
-export function numberMarks({ placements }: Tile, thin: number, size: number): string {
-  const r = size * (placements.length > 99 ? 0.62 : 0.56);
-  const disc = (at: readonly [number, number], number: number): string =>
-    `<circle cx="${n(at[0])}" cy="${n(at[1])}" r="${n(r)}" fill="#fff" stroke="${INK}" stroke-width="${n(thin * 0.7)}"/>` +
-    `<text x="${n(at[0])}" y="${n(at[1] + size * 0.23)}">${number}</text>`;
-  const discs = placements.map(({ x, y }, i) => disc([x / 1000, y / 1000], i + 1));
-  return `<g id="placements" font-size="${n(size * 0.62)}" text-anchor="middle">${discs.join("")}</g>`;
-}
