@@ -8,6 +8,7 @@ import { filledStage } from "./filled.ts";
 import { countByEntry, countsFor, stillWanted } from "./held.ts";
 import { takeBack } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
+import { mix } from "./mix.ts";
 import { bandQuotas } from "./plan.ts";
 import { sampledCount } from "./sampled-count.ts";
 import { meanDistance, type Stage } from "./stage.ts";
@@ -71,6 +72,7 @@ export async function countedStage(job: Job, gap: number, count: number): Promis
       low = middle;
     } else high = middle;
   }
+  await mix(best, job, () => job.step(0.75));
   await widen(best, job, low, () => job.step(0.8));
   return best;
 }

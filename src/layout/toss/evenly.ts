@@ -1,11 +1,10 @@
 import { begunStage } from "./begun.ts";
-import { driftApart } from "./drift.ts";
 import { type Effort, EVENLY, LIGHTLY, TIGHTLY } from "./effort.ts";
 import { evenOut } from "./even-out.ts";
 import { filledStage } from "./filled.ts";
 import { type Persistence, pressInProportion, takeBack } from "./in-proportion.ts";
 import type { Job } from "./job.ts";
-import { mingle } from "./mingle.ts";
+import { mix } from "./mix.ts";
 import { apportion, excess } from "./shares.ts";
 import type { Stage } from "./stage.ts";
 import { widen } from "./widen.ts";
@@ -68,14 +67,6 @@ function takeSurplus(stage: Stage, shares: readonly number[]): boolean {
 const press = (stage: Stage, job: Job, persistence: Persistence): Promise<void> =>
   pressInProportion(stage, job, persistence, (done) => job.step(PRESS_FROM + (MIX_FROM - PRESS_FROM) * done));
 
-/** Mixes kinds, and lets those of a kind drift apart, as far as there is room. */
-async function mix(stage: Stage, job: Job): Promise<void> {
-  if (job.spreads.every((spread) => spread === 0)) return;
-  const breathe = (): Promise<void> => job.step(MIX_FROM);
-  await mingle(stage, job, breathe);
-  await driftApart(stage, job, breathe);
-}
-
 /** Whether there are so few kinds that a filling alone leaves many neighbours alike. */
 function hasFewKinds({ shares }: Job): boolean {
   const sum = shares.reduce((a, b) => a + b, 0);
@@ -85,7 +76,7 @@ function hasFewKinds({ shares }: Job): boolean {
 /** As many motifs as fit easily at `gap` µm with the shares kept. */
 export async function packEvenly(job: Job, gap: number): Promise<Stage> {
   const { stage, quick } = await packFairly(job, gap, EVENLY, EASILY);
-  if (!quick || hasFewKinds(job)) await mix(stage, job);
+  if (!quick || hasFewKinds(job)) await mix(stage, job, () => job.step(MIX_FROM));
   if (!quick) await spreadOut(stage, job, gap);
   return stage;
 }
@@ -94,14 +85,14 @@ export async function packEvenly(job: Job, gap: number): Promise<Stage> {
 export async function packTightly(job: Job, gap: number): Promise<Stage> {
   const { stage, quick } = await packFairly(job, gap, TIGHTLY, HARD);
   if (quick && stage.board.pieces.size > 0) await press(stage, job, HARD);
-  if (!quick || hasFewKinds(job)) await mix(stage, job);
+  if (!quick || hasFewKinds(job)) await mix(stage, job, () => job.step(MIX_FROM));
   return stage;
 }
 
 /** As many motifs as fit easily at `gap` µm with the shares kept, pushed as far apart as they go. */
 export async function packLoosely(job: Job, gap: number): Promise<Stage> {
   const { stage } = await packFairly(job, gap, LIGHTLY, EASILY);
-  await mix(stage, job);
+  await mix(stage, job, () => job.step(MIX_FROM));
   await spreadOut(stage, job, gap);
   return stage;
 }
