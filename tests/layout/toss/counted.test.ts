@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Arrangement } from "../../../src/geometry/lattice.ts";
 import { bodiesOf } from "../../../src/layout/toss/body.ts";
+import { packCounted } from "../../../src/layout/toss/counted.ts";
 import { packEvenly, packTightly } from "../../../src/layout/toss/evenly.ts";
 import { isFarTooMany } from "../../../src/layout/toss/far-too-many.ts";
 import { type Job, jobFor } from "../../../src/layout/toss/job.ts";
@@ -8,7 +9,7 @@ import type { TossOptions } from "../../../src/layout/toss/options.ts";
 import { bandQuotas, planClasses } from "../../../src/layout/toss/plan.ts";
 import { sampledCount } from "../../../src/layout/toss/sampled-count.ts";
 import { apportion } from "../../../src/layout/toss/shares.ts";
-import { crescent, disc, entriesOf, mix, options, repeats, tools } from "./fixtures.ts";
+import { crescent, disc, entriesOf, leaf, mix, options, repeats, tools } from "./fixtures.ts";
 
 const jobOf = (given: Partial<TossOptions>, arrangement: Arrangement): Job => {
   const all = options(given);
@@ -67,4 +68,11 @@ describe("a count from a sample", () => {
       await sampledCount(jobOf({ gap: 0.5, entries: sized(0.15), ...given }, arrangement), 500),
     ).toBeUndefined();
   });
+});
+
+test("a count is met that a packed toss holds, whatever it takes", async () => {
+  const job = jobOf({ gap: 2, entries: sized(0.5, entriesOf(leaf())) }, repeats.straight(70, 60));
+  const most = (await packTightly(job, 2000)).board.pieces.size;
+  expect(most).toBeGreaterThan(15);
+  expect((await packCounted(job, 2000, most)).board.pieces.size).toBe(most);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Arrangement } from "../../../src/geometry/lattice.ts";
 import { halfBrick, halfDrop, mirror, type RepeatUse, straight } from "../../../src/index.ts";
-import { packTossed } from "../../../src/layout/toss/pack.ts";
+import { packTossed, type TossOptions } from "../../../src/layout/toss/pack.ts";
 import { definitionOf } from "../../../src/params/use.ts";
 import type { RepeatPiece } from "../../../src/repeat/repeat.ts";
 import { smallestClearance } from "./clearance.ts";
@@ -87,6 +87,25 @@ describe("a tossed layout", () => {
     expect(placements).toHaveLength(1);
     expect(smallestClearance(placements, [disc(40)], plain, 40).distance).toBeGreaterThanOrEqual(2 - 1e-6);
   });
+
+  test.each<[string, Arrangement, number, Partial<TossOptions>]>([
+    ["even", arranged(straight({ width: 150, height: 150 })), 50, {}],
+    ["even with mirrors", arranged(mirror({ width: 150, height: 150, axis: "both" })), 8, {}],
+    ["airy", arranged(straight({ width: 150, height: 150 })), 15, { density: "airy" }],
+  ])(
+    "holds as many with a gap of 10 mm, %s, as where entries add 8 mm to one of 2, or 10 to none",
+    async (_, ground, least, given) => {
+      const dots = entriesOf(disc(5));
+      const placed = async (gap: number, extra: number): Promise<number> => {
+        const entries = dots.map((entry) => ({ ...entry, gap: extra }));
+        return (await packTossed(options({ ...given, gap, entries }), tools("room", ground))).length;
+      };
+      const [whole, most, all] = [await placed(10, 0), await placed(2, 8), await placed(0, 10)];
+      expect(whole).toBeGreaterThan(least);
+      expect(Math.abs(most - whole)).toBeLessThanOrEqual(Math.ceil(0.05 * whole));
+      expect(Math.abs(all - whole)).toBeLessThanOrEqual(Math.ceil(0.05 * whole));
+    },
+  );
 
   test("keeps extra room around an entry that asks for it", async () => {
     const entries = mix([0.4, 0.4]).map((entry, i) => (i === 0 ? { ...entry, gap: 6 } : entry));
