@@ -6,6 +6,7 @@ import * as sprigwright from "../src/index.ts";
 import { loadPatterns } from "../src/node.ts";
 
 const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
+const command = readFileSync(new URL("../docs/command.md", import.meta.url), "utf8");
 const script = /```ts\n([\s\S]*?)```/.exec(readme)![1]!;
 
 test("the script in the README builds, and is the flagship example with fewer colorways", async () => {
@@ -15,9 +16,10 @@ test("the script in the README builds, and is the flagship example with fewer co
     writeFileSync(join(folder, "orchard-blossom.ts"), script);
     const [fromReadme] = await loadPatterns(join(folder, "orchard-blossom.ts"));
     const [example] = await loadPatterns("examples/orchard-blossom.ts");
-    expect((await sprigwright.buildTile(fromReadme!)).digest).toBe(
-      (await sprigwright.buildTile(example!)).digest,
-    );
+    const { digest } = await sprigwright.buildTile(fromReadme!);
+    expect((await sprigwright.buildTile(example!)).digest).toBe(digest);
+    // What docs/command.md shows of building it again.
+    expect(command).toContain(`in the file  ${digest}`);
     for (const [name, colorway] of Object.entries(fromReadme!.colorways))
       expect(example!.colorways[name]).toEqual(colorway);
   } finally {
