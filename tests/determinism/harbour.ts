@@ -32,7 +32,7 @@ const boat = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32">
 const pattern = definePattern({
   name: "two-engines",
   seed: "harbour-1",
-  repeat: halfDrop({ width: 52, height: 44 }),
+  repeat: halfDrop({ width: 44, height: 38 }),
   layout: toss({
     gap: 1.5,
     flip: true,
@@ -68,7 +68,7 @@ const pushed = [
   definePattern({
     name: "layers",
     seed: "harbour-2",
-    repeat: straight({ width: 32, height: 28 }),
+    repeat: straight({ width: 27, height: 24 }),
     layout: layered({
       layouts: [
         toss({ gap: 1.5, count: 2, motifs: [{ motif: star({ size: 14 }) }] }),
@@ -84,7 +84,7 @@ const pushed = [
   definePattern({
     name: "covered",
     seed: "harbour-3",
-    repeat: planeGroup({ group: "p4", width: 36 }),
+    repeat: planeGroup({ group: "p4", width: 30 }),
     layout: toss({ gap: 1.5, coverage: 0.3, hollows: 1, motifs: [{ motif: star({ size: 7 }) }] }),
     colorways: { dawn: { ground: "#f6ead7", star: "tan" } },
   }),
