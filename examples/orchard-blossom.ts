@@ -8,7 +8,7 @@ const twig = { stem: "leaf", leaf: "leaf", berry: "heart" } as const;
 export default definePattern({
   name: "orchard-blossom",
   subject: "pear blossom",
-  seed: "hollin-quay-3",
+  seed: "ferry-lane-9",
   repeat: halfDrop({ width: "6.4in", height: "6.4in" }),
   layout: toss({
     gap: 2.4,
