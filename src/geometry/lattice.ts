@@ -49,6 +49,10 @@ export interface Border {
 /** Area of one cell of a lattice (µm²). */
 export const cellAreaOf = ({ a, b }: Pick<Lattice, "a" | "b">): number => Math.abs(a[0] * b[1] - a[1] * b[0]);
 
+/** Area (µm²) that a motif has to itself when there is one: the cell over the number of operations. */
+export const groundOf = ({ lattice, operations }: Pick<Arrangement, "lattice" | "operations">): number =>
+  cellAreaOf(lattice) / operations.length;
+
 /** Remainder that is never negative. */
 export const modulo = (n: number, d: number): number => n - d * Math.floor(n / d);
 

@@ -1,15 +1,10 @@
-import { cellAreaOf } from "../../geometry/lattice.ts";
+import { groundOf } from "../../geometry/lattice.ts";
 import { countByEntry, stillWanted } from "./held.ts";
 import type { Job } from "./job.ts";
 import { type Band, bandQuotas } from "./plan.ts";
 
 /** Most motifs. */
 const MOST = 20_000;
-
-/** Area (µm²) that one motif has to itself when there is one: the cell over the number of operations. */
-export function groundOf({ arrangement: { lattice, operations } }: Job): number {
-  return cellAreaOf(lattice) / operations.length;
-}
 
 /** The number whose motifs, of mean size, come nearest to an area (µm²), by halving: area grows with the number. */
 export function nearestCount(job: Job, area: number): number {
@@ -28,7 +23,7 @@ export function nearestCount(job: Job, area: number): number {
  * overlap, and a shape of area A grown by r has an area of (√A + r √π)² or more (Brunn and Minkowski; from memory).
  */
 export const isHopeless = (job: Job, gap: number, bands: ReadonlyMap<Band, number>): boolean =>
-  leastGround(gap, bands) > groundOf(job);
+  leastGround(gap, bands) > groundOf(job.arrangement);
 
 /** The least ground (µm²) that so many of each band can do with, gap and all: see {@link isHopeless}. */
 export function leastGround(gap: number, bands: ReadonlyMap<Band, number>): number {

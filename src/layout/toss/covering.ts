@@ -1,4 +1,5 @@
-import { groundOf, nearestCount } from "./count-for.ts";
+import { groundOf } from "../../geometry/lattice.ts";
+import { nearestCount } from "./count-for.ts";
 import { countedStage } from "./counted.ts";
 import { packTightly } from "./evenly.ts";
 import type { Job } from "./job.ts";
@@ -12,7 +13,7 @@ const ATTEMPTS = 3;
  * the widest gap (from `gap` µm up) at which they fit; the most that can be pressed in when that is less.
  */
 export async function packCovering(job: Job, gap: number, coverage: number): Promise<Stage> {
-  const wanted = coverage * groundOf(job) - fixedArea(job);
+  const wanted = coverage * groundOf(job.arrangement) - fixedArea(job);
   if (wanted <= 0) return (await countedStage(job, gap, job.fixed.length))!;
   let count = nearestCount(job, wanted);
   let best: Stage | undefined;

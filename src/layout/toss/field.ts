@@ -55,10 +55,10 @@ export function createField(
   extra: number,
   lower: readonly Lower[],
 ): Field {
-  const groundOf = (apart: number, which: "values" | "plain"): Float32Array =>
+  const groundWith = (apart: number, which: "values" | "plain"): Float32Array =>
     lowered(ownRoom(images, grid, cap, apart), lower, which);
-  const values = groundOf(gap, "values");
-  const plain = extra > 0 ? groundOf(gap + extra, "plain") : values;
+  const values = groundWith(gap, "values");
+  const plain = extra > 0 ? groundWith(gap + extra, "plain") : values;
   const free = values.slice();
   return {
     ...grid,

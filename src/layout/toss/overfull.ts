@@ -1,6 +1,6 @@
 import { badInput } from "../../errors/catalogue.ts";
 import type { SprigwrightError } from "../../errors/error.ts";
-import { groundOf } from "./count-for.ts";
+import { groundOf } from "../../geometry/lattice.ts";
 import type { Job } from "./job.ts";
 import { createStage } from "./stage.ts";
 
@@ -32,7 +32,7 @@ export function refuseOverfull(job: Job, gap: number): void {
     parts += share;
     widest = Math.max(widest, r);
   }
-  const about = (TAKEN * groundOf(job) * parts) / areas;
+  const about = (TAKEN * groundOf(job.arrangement) * parts) / areas;
   if (about <= MOST) return;
   const least = about * openShare(job, gap, widest);
   if (least > MOST) throw tooMany(least);

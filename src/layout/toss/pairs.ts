@@ -55,31 +55,42 @@ function threaded({ x, y, radius }: Crowd, bodies: readonly number[], reach: num
   return { ...buckets, box, head, next, widest };
 }
 
+/** Visits the bodies numbered up to `last` whose buckets come within `far` µm of (x, y) on both axes. */
+function upTo(
+  last: number,
+  { head, next, columns, column, row }: Threaded,
+  x: number,
+  y: number,
+  far: number,
+  visit: (i: number) => void,
+): void {
+  const toColumn = column(x + far);
+  const toRow = row(y + far);
+  for (let r = row(y - far); r <= toRow; r++)
+    for (let k = column(x - far); k <= toColumn; k++)
+      for (let i = head[r * columns + k]!; i >= 0 && i <= last; i = next[i]!) visit(i);
+}
+
 /** Every pair whose circles come within `reach` µm of each other, each once; a body and its own copies too. */
 export function pairsOf(images: Images, crowd: Crowd, reach: number): Pairs {
   const pairs = none();
   const { x, y, radius } = crowd;
   const count = x.length;
-  const { box, head, next, widest, columns, column, row } = threaded(crowd, [...x.keys()], reach);
+  const threads = threaded(crowd, [...x.keys()], reach);
+  const { box, widest } = threads;
   images.operations.forEach(([a, b, c, d, e, f], operation) => {
     for (let j = 0; j < count; j++) {
       const jx = a * x[j]! + c * y[j]! + e;
       const jy = b * x[j]! + d * y[j]! + f;
       const far = radius[j]! + widest + reach;
       images.between([jx, jy, jx, jy], box, far, (dx, dy) => {
-        const toColumn = column(jx + dx + far);
-        const toRow = row(jy + dy + far);
-        for (let r = row(jy + dy - far); r <= toRow; r++)
-          for (let k = column(jx + dx - far); k <= toColumn; k++)
-            for (let i = head[r * columns + k]!; i >= 0; i = next[i]!) {
-              if (i > j) break;
-              if (i === j && operation === 0 && (dx < 0 || (dx === 0 && dy <= 0))) continue;
-              const ox = jx + dx - x[i]!;
-              const oy = jy + dy - y[i]!;
-              const near = radius[i]! + radius[j]! + reach;
-              if (ox * ox + oy * oy >= near * near) continue;
-              add(pairs, i, j, operation, dx, dy);
-            }
+        upTo(j, threads, jx + dx, jy + dy, far, (i) => {
+          if (i === j && operation === 0 && (dx < 0 || (dx === 0 && dy <= 0))) return;
+          const ox = jx + dx - x[i]!;
+          const oy = jy + dy - y[i]!;
+          const near = radius[i]! + radius[j]! + reach;
+          if (ox * ox + oy * oy < near * near) add(pairs, i, j, operation, dx, dy);
+        });
       });
     }
   });
@@ -96,24 +107,20 @@ export function kinPairsOf(images: Images, crowd: Crowd, apart: readonly number[
   for (const [entry, reach] of apart.entries()) {
     if (reach <= 0) continue;
     const kin = [...movers.keys()].filter((i) => movers[i]!.body.entry === entry);
-    const { box, head, next, widest, columns, column, row } = threaded(crowd, kin, reach);
+    const threads = threaded(crowd, kin, reach);
+    const { box, widest } = threads;
     const of = new Map(kin.map((i) => [i, none()]));
     for (const j of kin)
       images.operations.forEach(([a, b, c, d, e, f], operation) => {
         const [jx, jy] = [a * x[j]! + c * y[j]! + e, b * x[j]! + d * y[j]! + f];
         const far = reach + widest + radius[j]!;
         images.between([jx, jy, jx, jy], box, far, (dx, dy) => {
-          const toColumn = column(jx + dx + far);
-          const toRow = row(jy + dy + far);
-          for (let r = row(jy + dy - far); r <= toRow; r++)
-            for (let k = column(jx + dx - far); k <= toColumn; k++)
-              for (let i = head[r * columns + k]!; i >= 0; i = next[i]!) {
-                if (i > j) break;
-                if (i === j && operation === 0) continue; // translations move with it
-                const near = reach + radius[i]! + radius[j]!;
-                if (Math.abs(jx + dx - x[i]!) > near || Math.abs(jy + dy - y[i]!) > near) continue;
-                add(of.get(i)!, i, j, operation, dx, dy);
-              }
+          upTo(j, threads, jx + dx, jy + dy, far, (i) => {
+            if (i === j && operation === 0) return; // translations move with it
+            const near = reach + radius[i]! + radius[j]!;
+            if (Math.abs(jx + dx - x[i]!) <= near && Math.abs(jy + dy - y[i]!) <= near)
+              add(of.get(i)!, i, j, operation, dx, dy);
+          });
         });
       });
     for (const own of of.values())

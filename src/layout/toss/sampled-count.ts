@@ -1,4 +1,4 @@
-import { groundOf } from "./count-for.ts";
+import { groundOf } from "../../geometry/lattice.ts";
 import { LIGHTLY } from "./effort.ts";
 import { packEvenly } from "./evenly.ts";
 import { filledStage } from "./filled.ts";
@@ -23,7 +23,7 @@ export async function sampledCount(job: Job, gap: number): Promise<number | unde
   const light = await filledStage(job, { gap, stream: "fill", effort: LIGHTLY, done: 0.1 });
   const samples = light.board.pieces.size / SAMPLE;
   if (samples < WORTH) return undefined;
-  const side = Math.round(Math.sqrt(groundOf(job) / samples));
+  const side = Math.round(Math.sqrt(groundOf(job.arrangement) / samples));
   const sample = {
     operations: arrangement.operations,
     unit: { width: side, height: side },

@@ -1,5 +1,5 @@
 import { type Images, imagesOf } from "../../geometry/images.ts";
-import { type Arrangement, cellAreaOf } from "../../geometry/lattice.ts";
+import { type Arrangement, groundOf } from "../../geometry/lattice.ts";
 import type { Outline } from "../../geometry/outline.ts";
 import { type Board, createBoard, type Piece, type Pose } from "./board.ts";
 import { SLACK } from "./body.ts";
@@ -206,5 +206,5 @@ function repaint({ board, field }: Stage, patch: Patch): void {
 }
 
 /** Mean distance (µm) of so many motifs, their copies by the operations among them: the side of the square that each has to itself. */
-export const meanDistance = ({ lattice, operations }: Arrangement, number: number): number =>
-  Math.sqrt(cellAreaOf(lattice) / operations.length / number);
+export const meanDistance = (arrangement: Arrangement, number: number): number =>
+  Math.sqrt(groundOf(arrangement) / number);
